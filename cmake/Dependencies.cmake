@@ -1,0 +1,13 @@
+# Everything comes from Debian 12; DEVELOPERS.md says why each is here.
+find_package(fmt REQUIRED)
+find_package(tl-expected REQUIRED)
+find_package(nlohmann_json REQUIRED)
+find_package(CLI11 REQUIRED)
+find_package(Eigen3 REQUIRED NO_MODULE)
+find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets Sql)
+find_package(PkgConfig REQUIRED)
+pkg_check_modules(sodium REQUIRED IMPORTED_TARGET libsodium)
+if(CW_BUILD_TESTS)
+  find_package(GTest REQUIRED)
+  find_package(Qt6 6.4 REQUIRED COMPONENTS Test)
+endif()

@@ -1,0 +1,32 @@
+# A folder is a target's source list: adding a file needs no change here.
+
+# cw_library(name FOLDERS a b … LINKS x y …): one static library from all .cpp below the folders.
+function(cw_library name)
+  cmake_parse_arguments(arg "" "" "FOLDERS;LINKS" ${ARGN})
+  set(sources)
+  foreach(folder ${arg_FOLDERS})
+    file(GLOB_RECURSE found CONFIGURE_DEPENDS ${folder}/*.cpp ${folder}/*.h)
+    list(APPEND sources ${found})
+  endforeach()
+  add_library(${name} STATIC ${sources})
+  target_link_libraries(${name} PUBLIC cw_options ${arg_LINKS})
+endfunction()
+
+# cw_test(name FOLDER f LINKS x y …): one GoogleTest program, run as one test, from all *_test.cpp in the folder.
+function(cw_test name)
+  cmake_parse_arguments(arg "" "FOLDER;TIMEOUT" "LINKS;LABELS" ${ARGN})
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${arg_FOLDER}/*.cpp)
+  if(NOT sources)
+    return()
+  endif()
+  if(NOT arg_TIMEOUT)
+    set(arg_TIMEOUT 600)
+  endif()
+  add_executable(${name} ${sources})
+  target_link_libraries(${name} PRIVATE ${arg_LINKS})
+  target_compile_definitions(${name} PRIVATE
+    CW_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data" CW_RESOURCES="${CMAKE_SOURCE_DIR}/resources"
+    CW_PICTURES="${CMAKE_BINARY_DIR}/pictures")
+  add_test(NAME ${name} COMMAND ${name})
+  set_tests_properties(${name} PROPERTIES TIMEOUT ${arg_TIMEOUT} LABELS "${arg_LABELS}")
+endfunction()

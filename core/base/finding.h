@@ -1,0 +1,27 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "core/base/message.h"
+
+namespace cw {
+
+enum class Severity { Note, Warning, Blocking };
+
+/// One remark of a review. Reviews return all of them; a Blocking one stops what was asked for.
+struct Finding {
+  Severity severity = Severity::Warning;
+  std::string code;   ///< stable word for tests and filters, e.g. "order-gap"
+  std::string place;  ///< as in Error
+  Message problem;
+  Message cure;  ///< what would be right
+
+  bool operator==(const Finding&) const = default;
+};
+
+using Findings = std::vector<Finding>;
+
+bool hasBlocking(const Findings& findings);
+std::string sentence(const Finding& finding);
+
+}  // namespace cw

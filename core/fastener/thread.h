@@ -1,0 +1,33 @@
+#pragma once
+#include <string>
+
+#include "core/units/quantity.h"
+
+namespace cw {
+
+enum class ThreadSystem { Metric, Unified };
+enum class Hand { Right, Left };
+
+/// Where a tabulated fact was taken from, and how sure we are that it says so.
+struct Provenance {
+  std::string source;  ///< standard, edition, table
+  bool seen = false;   ///< true: read in the source's text; false: from memory, check your edition
+  bool operator==(const Provenance&) const = default;
+};
+
+/// Basic dimensions of a 60° screw thread (ISO 68-1 / ASME B1.1 profile). All lengths are positive and
+/// rootDiameter < pitchDiameter < diameter.
+struct Thread {
+  std::string designation;  ///< "M8", "M8x1", "3/8-16 UNC", "#10-32 UNF"
+  ThreadSystem system = ThreadSystem::Metric;
+  Hand hand = Hand::Right;
+  Length diameter;       ///< d, nominal major diameter
+  Length pitch;          ///< P
+  Length pitchDiameter;  ///< d2
+  Length minorDiameter;  ///< D1, internal thread, basic
+  Length rootDiameter;   ///< d3, external thread root (ISO 898-1; UNR for unified)
+  Area stressArea;       ///< As, as tabulated where a table exists, else by formula
+  Provenance provenance;
+};
+
+}  // namespace cw

@@ -1,0 +1,40 @@
+#pragma once
+#include <string>
+
+#include "core/units/stated.h"
+
+namespace cw {
+
+/// Number of `decimals` places, point as decimal mark, never "-0". Rounding is half away from zero on the
+/// shortest decimal text of the double. Returns "not a number" words never: value must be finite.
+std::string fixed(double value, int decimals);
+
+/// `significant` digits (1 to 17) in plain decimal notation, trailing zeros kept out: 8.13, 1200, 0.0023.
+std::string significant(double value, int digits);
+
+/// "60 in·lbf": the stated digits, a thin space (U+2009), the unit's symbol ("90°" has no space).
+template <class Tag>
+std::string text(const Stated<Tag>& stated) {
+  return stated.digits + (stated.unit->symbol == "°" ? "" : "\u2009") + std::string(stated.unit->symbol);
+}
+
+/// A derived value in a unit, to `digits` significant places, with thin space and symbol.
+template <class Tag>
+std::string text(Quantity<Tag> value, const Unit<Tag>& unit, int digits = 3) {
+  return significant(in(unit, value), digits) + (unit.symbol == "°" ? "" : "\u2009") +
+         std::string(unit.symbol);
+}
+
+/// "60 inch-pounds": where a wrench is set.
+template <class Tag>
+std::string inWords(const Stated<Tag>& stated) {
+  return stated.digits + " " + std::string(stated.unit->words);
+}
+
+/// "60 lbf.in": plain ASCII for files and the command line; parse() reads it back.
+template <class Tag>
+std::string codeText(const Stated<Tag>& stated) {
+  return stated.digits + " " + std::string(stated.unit->code);
+}
+
+}  // namespace cw
