@@ -1,0 +1,116 @@
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+#include "core/base/json.h"
+
+namespace cw {
+
+Result<JsonReader> JsonReader::of(const Json& value, std::string place) {
+  if (const auto* members = value.object()) return JsonReader(*members, std::move(place));
+  return fail(ErrorCode::InvalidInput, std::move(place), "", "this is not an object", "write { … }");
+}
+
+std::string JsonReader::placeOf(std::string_view key) const {
+  return m_place.empty() ? std::string(key) : m_place + "." + std::string(key);
+}
+
+const Json* JsonReader::take(std::string_view key) {
+  const auto found = m_members->find(key);
+  if (found == m_members->end()) return nullptr;
+  m_asked.push_back(found->first);
+  return &found->second;
+}
+
+const Json* JsonReader::optional(std::string_view key) {
+  const Json* value = take(key);
+  return value == nullptr || value->isNull() ? nullptr : value;
+}
+
+bool JsonReader::has(std::string_view key) const {
+  return m_members->find(key) != m_members->end();
+}
+
+Result<std::string> JsonReader::text(std::string_view key) {
+  const Json* value = take(key);
+  if (value == nullptr)
+    return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", "write a text");
+  if (const auto* string = value->string()) return *string;
+  return fail(ErrorCode::InvalidInput, placeOf(key), canonical(*value),
+              {"%1 is not a text", {shown(canonical(*value))}}, "write a text in quotes");
+}
+
+Result<std::string> JsonReader::nonEmpty(std::string_view key) {
+  CW_TRY(value, text(key));
+  if (value.find_first_not_of(" \t\n") == std::string::npos)
+    return fail(ErrorCode::InvalidInput, placeOf(key), value, "this text is empty", "write it out");
+  return value;
+}
+
+Result<std::string> JsonReader::textOr(std::string_view key, std::string otherwise) {
+  if (optional(key) == nullptr) return otherwise;
+  return text(key);
+}
+
+Result<std::int64_t> JsonReader::integer(std::string_view key, std::int64_t low, std::int64_t high) {
+  const Json* value = take(key);
+  const Message expected{"write a whole number from %1 to %2", {std::to_string(low), std::to_string(high)}};
+  if (value == nullptr)
+    return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", expected);
+  const std::string shownValue = canonical(*value);
+  std::int64_t number = 0;
+  const auto* digits = value->number();
+  const auto end = digits == nullptr ? nullptr : digits->text.data() + digits->text.size();
+  if (digits == nullptr || std::from_chars(digits->text.data(), end, number).ptr != end)
+    return fail(ErrorCode::InvalidInput, placeOf(key), shownValue,
+                {"%1 is not a whole number", {shown(shownValue)}}, expected);
+  if (number < low || number > high)
+    return fail(ErrorCode::OutOfRange, placeOf(key), shownValue, {"%1 is out of range", {shownValue}},
+                expected);
+  return number;
+}
+
+Result<double> JsonReader::decimal(std::string_view key) {
+  const Json* value = take(key);
+  if (value == nullptr)
+    return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", "write a number");
+  double number = 0;
+  const auto* digits = value->number();
+  const auto end = digits == nullptr ? nullptr : digits->text.data() + digits->text.size();
+  if (digits == nullptr || std::from_chars(digits->text.data(), end, number).ptr != end ||
+      !std::isfinite(number))
+    return fail(ErrorCode::InvalidInput, placeOf(key), canonical(*value),
+                {"%1 is not a number", {shown(canonical(*value))}}, "write a number");
+  return number;
+}
+
+Result<bool> JsonReader::booleanOr(std::string_view key, bool otherwise) {
+  const Json* value = optional(key);
+  if (value == nullptr) return otherwise;
+  if (const bool* flag = value->boolean()) return *flag;
+  return fail(ErrorCode::InvalidInput, placeOf(key), canonical(*value),
+              {"%1 is neither true nor false", {shown(canonical(*value))}}, "write true or false");
+}
+
+Result<const Json::Array*> JsonReader::list(std::string_view key) {
+  const Json* value = take(key);
+  if (value != nullptr && value->array() != nullptr) return value->array();
+  return fail(ErrorCode::InvalidInput, placeOf(key), value == nullptr ? "" : canonical(*value),
+              value == nullptr ? Message("this field is missing") : Message("this is not a list"),
+              "write [ … ]");
+}
+
+Result<const Json::Array*> JsonReader::listOrEmpty(std::string_view key) {
+  static const Json::Array kNone;
+  if (optional(key) == nullptr) return &kNone;
+  return list(key);
+}
+
+Json::Object JsonReader::rest() const {
+  Json::Object out;
+  for (const auto& [key, value] : *m_members)
+    if (std::find(m_asked.begin(), m_asked.end(), key) == m_asked.end()) out.emplace(key, value);
+  return out;
+}
+
+}  // namespace cw
