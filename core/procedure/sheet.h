@@ -1,0 +1,144 @@
+#pragma once
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/id.h"
+#include "core/base/json.h"
+#include "core/pattern/layout.h"
+#include "core/pattern/passes.h"
+#include "core/units/stated.h"
+
+namespace cw {
+
+/// Where a value or an instruction was taken from.
+struct Source {
+  std::string id;  ///< short name used on the sheet: "manual"
+  std::string document;
+  std::string page;
+  std::string revision;
+  std::string date;   ///< of that revision, ISO 8601; may be empty
+  Json::Object rest;  ///< fields this program does not know; written back as they were
+};
+
+/// A part or a consumable that the job uses.
+struct Part {
+  std::string id;
+  std::string name;
+  int count = 1;
+  bool singleUse = false;    ///< a new one each time; the bench asks for it
+  bool batchWanted = false;  ///< batch and expiry are recorded when it is used
+  Json::Object rest;
+};
+
+enum class FastenerKind { Bolt, Screw, Stud, Nut };
+
+/// What sits at a position.
+struct Fastener {
+  std::string id;
+  FastenerKind kind = FastenerKind::Bolt;
+  std::string thread;  ///< catalogue designation; "-LH" marks a left-hand thread
+  std::string grade;   ///< catalogue name; empty if unmarked
+  std::optional<StatedLength> length;
+  std::string tapped;  ///< material it is screwed into; empty for a nut
+  std::optional<StatedLength> engagement;
+  Json::Object rest;
+};
+
+enum class Reading { Value, Range, Maximum, Words };  ///< how the printed text was read
+
+/// How the torque is brought about.
+enum class Method { Torque, TorqueAndAngle };
+
+/// What the source prints, word for word, beside what was made of it, by whom and why.
+struct Specification {
+  std::string id;
+  std::string printed;        ///< first printed column, to the letter: "60-70 in. lbs."
+  std::string printedSecond;  ///< the same value in the manual's other column; may be empty
+  std::string source;         ///< id of a Source
+  Reading reading = Reading::Value;
+  std::optional<StatedTorque> low;   ///< least acceptable
+  std::optional<StatedTorque> high;  ///< most acceptable
+  std::optional<StatedTorque> aim;   ///< what the wrench is to apply; within [low, high]
+  bool toleranceStated = false;      ///< false: low and high are the author's, by a rule named in `why`
+  std::string condition;             ///< catalogue condition name; empty means the source does not say
+  Method method = Method::Torque;
+  std::optional<StatedAngle> angle;  ///< for TorqueAndAngle, after the aim is reached
+  std::string interpretedBy;
+  std::string why;
+  Json::Object rest;
+};
+
+/// What differs at one position of a joint.
+struct PositionDetail {
+  std::string fastener;       ///< id of a Fastener; empty: the joint's
+  std::string specification;  ///< id of a Specification; empty: the joint's
+};
+
+/// Fasteners at positions, what holds for them, and the way they are tightened.
+struct Joint {
+  std::string id;
+  std::string name;
+  Layout layout;
+  std::string fastener;
+  std::string specification;
+  std::map<std::string, PositionDetail> positions;  ///< by label; only those that differ
+  std::string rule;                ///< name of the order's rule; empty if `order` was made by hand
+  std::vector<std::string> order;  ///< labels in tightening order
+  PassPlan passes;
+  Json::Object rest;
+
+  const std::string& fastenerAt(const std::string& label) const;
+  const std::string& specificationAt(const std::string& label) const;
+};
+
+enum class StepKind { Act, Check, Measure, Apply, Tighten, Hold };
+
+/// What a second person looks at, and how.
+enum class Witness { Watched, Independent };
+struct HoldDemand {
+  Witness witness = Witness::Watched;
+  std::vector<std::string> what;  ///< of "setting", "marks", "count", or words of the author's
+};
+
+/// One thing to do.
+struct Step {
+  std::string id;  ///< stable within the sheet: "s4"
+  StepKind kind = StepKind::Act;
+  std::string text;                                    ///< the instruction
+  std::vector<std::string> warnings, cautions, notes;  ///< stand before the instruction
+  std::string joint;                                   ///< Tighten: id of a Joint
+  std::string part;                                    ///< Apply: id of a Part; Act: the part it fits, if any
+  std::string unit;                                    ///< Measure: unit code, of any kind
+  std::string low, high;           ///< Measure: limits in that unit, digits; empty for none
+  std::optional<HoldDemand> hold;  ///< Hold: itself; Tighten: before its final pass
+  Json::Object rest;
+};
+
+/// One revision of a procedure sheet, as its file says it.
+struct Sheet {
+  Id id;  ///< the same for all its revisions
+  std::string title;
+  std::string revision;  ///< "A", "B", … or as the shop counts
+  std::string model;     ///< what it applies to, as on the machine's plate
+  std::string serials;   ///< in words: "all", "100 to 480"
+  std::string notice;    ///< stands on every page: "Invented data, not for use."
+  std::string author;    ///< sign of a person
+  std::vector<Source> sources;
+  std::vector<Part> parts;
+  std::vector<Fastener> fasteners;
+  std::vector<Specification> specifications;
+  std::vector<Joint> joints;
+  std::vector<Step> steps;
+  Json::Object rest;
+
+  const Step* step(std::string_view stepId) const;
+  const Joint* joint(std::string_view jointId) const;
+  const Part* part(std::string_view partId) const;
+  const Fastener* fastener(std::string_view fastenerId) const;
+  const Specification* specification(std::string_view specificationId) const;
+  const Source* source(std::string_view sourceId) const;
+};
+
+}  // namespace cw

@@ -1,0 +1,19 @@
+#pragma once
+#include <string>
+#include <string_view>
+
+#include "core/base/result.h"
+#include "core/procedure/sheet.h"
+
+namespace cw {
+
+/// Reads a sheet file ("format": "clampwright.sheet", version 1; resources/formats/sheet.schema.json).
+/// InvalidInput or OutOfRange naming place, value and what would be right: bad JSON, a missing or wrong
+/// field, an unknown unit, a label twice in an order, a reference to nothing, more than 10 000 steps.
+/// NewerVersion if the file's version is above ours.
+Result<Sheet> readSheet(std::string_view bytes);
+
+/// The file text of a sheet; readSheet gives the same Sheet back, unknown fields included.
+std::string writeSheet(const Sheet& sheet);
+
+}  // namespace cw
