@@ -10,8 +10,9 @@ enum class Hand { Right, Left };
 
 /// Where a tabulated fact was taken from, and how sure we are that it says so.
 struct Provenance {
-  std::string source;  ///< standard, edition, table
+  std::string source;  ///< standard, edition, table; never empty
   bool seen = false;   ///< true: read in the source's text; false: from memory, check your edition
+  std::string author;  ///< who added the row in this shop; empty for a row that came with the program
   bool operator==(const Provenance&) const = default;
 };
 
@@ -26,8 +27,10 @@ struct Thread {
   Length pitchDiameter;  ///< d2
   Length minorDiameter;  ///< D1, internal thread, basic
   Length rootDiameter;   ///< d3, external thread root (ISO 898-1; UNR for unified)
-  Area stressArea;       ///< As, as tabulated where a table exists, else by formula
-  Provenance provenance;
+  Area stressArea;       ///< As: tabulated where a table has it, else by formula
+  bool stressAreaTabulated = false;
+  Provenance provenance;  ///< says which of the two the stress area is
+  std::string note;       ///< "coarse", "fine" …
 };
 
 }  // namespace cw
