@@ -5,11 +5,13 @@
 
 namespace cw {
 
-/// Number of `decimals` places, point as decimal mark, never "-0". Rounding is half away from zero on the
-/// shortest decimal text of the double. Returns "not a number" words never: value must be finite.
+/// `value` with `decimals` (0 or more) digits after the point, in plain notation, never "-0". Rounds half
+/// away from zero on the shortest decimal text of the double, so 2.675 to two places is "2.68". A value that
+/// is not finite comes out as "inf", "-inf" or "nan".
 std::string fixed(double value, int decimals);
 
-/// `significant` digits (1 to 17) in plain decimal notation, trailing zeros kept out: 8.13, 1200, 0.0023.
+/// `value` to `digits` (1 or more) significant digits, rounded as by `fixed`, in plain notation without
+/// trailing zeros after the point: 8.13, 1200, 0.0023.
 std::string significant(double value, int digits);
 
 /// "60 in·lbf": the stated digits, a thin space (U+2009), the unit's symbol ("90°" has no space).

@@ -1,5 +1,6 @@
 #pragma once
 #include <string>
+#include <string_view>
 
 #include "core/units/unit.h"
 
@@ -25,8 +26,8 @@ using StatedLength = Stated<LengthTag>;
 using StatedAngle = Stated<AngleTag>;
 using StatedStress = Stated<StressTag>;
 
-/// The digits of a stored decimal number ("60.50"); decimal point, no sign on `digits` of unsigned kinds.
-double numberOf(const std::string& digits);
+/// The double nearest to a stated value's digits ("60.50").
+double numberOf(std::string_view digits);
 
 template <class Tag>
 double Stated<Tag>::number() const {

@@ -1,4 +1,5 @@
 #pragma once
+#include <array>
 #include <cstdint>
 #include <span>
 #include <string_view>
@@ -91,7 +92,39 @@ inline constexpr DurationUnit kHour{"h", "h", "hours", 3600, 1};
 
 /// All units of a kind, in the order they are offered.
 template <class Tag>
-std::span<const Unit<Tag>* const> unitsOf();
+inline constexpr auto kUnitsOf = nullptr;
+
+template <>
+inline constexpr auto kUnitsOf<TorqueTag> =
+    std::array{&kNewtonMetre,   &kNewtonCentimetre,   &kPoundInch, &kPoundFoot,
+               &kKilogramMetre, &kKilogramCentimetre, &kOunceInch};
+template <>
+inline constexpr auto kUnitsOf<ForceTag> =
+    std::array{&kNewton, &kKilonewton, &kPoundForce, &kKip, &kKilogramForce};
+template <>
+inline constexpr auto kUnitsOf<LengthTag> = std::array{&kMillimetre, &kMetre, &kMicrometre, &kInch, &kFoot};
+template <>
+inline constexpr auto kUnitsOf<AreaTag> = std::array{&kSquareMillimetre, &kSquareInch};
+template <>
+inline constexpr auto kUnitsOf<StressTag> =
+    std::array{&kMegapascal, &kPascal, &kKilopascal, &kGigapascal, &kBar, &kPsi, &kKsi};
+template <>
+inline constexpr auto kUnitsOf<AngleTag> = std::array{&kDegree, &kRadian};
+template <>
+inline constexpr auto kUnitsOf<StiffnessTag> = std::array{&kNewtonPerMetre, &kKilonewtonPerMillimetre};
+template <>
+inline constexpr auto kUnitsOf<TemperatureTag> = std::array{&kCelsius, &kFahrenheit, &kKelvin};
+template <>
+inline constexpr auto kUnitsOf<MassTag> = std::array{&kKilogram, &kGram};
+template <>
+inline constexpr auto kUnitsOf<VolumeTag> = std::array{&kLitre, &kMillilitre};
+template <>
+inline constexpr auto kUnitsOf<DurationTag> = std::array{&kMinute, &kSecond, &kHour};
+
+template <class Tag>
+constexpr std::span<const Unit<Tag>* const> unitsOf() {
+  return kUnitsOf<Tag>;
+}
 
 /// The unit with this file code, or nullptr.
 template <class Tag>
