@@ -1,0 +1,107 @@
+#include "core/joint/guard.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/joint/capacity.h"
+#include "core/joint/checks.h"
+
+namespace cw {
+namespace {
+
+constexpr double kUsualUtilisation = 0.75;  ///< where published torques crowd; ranks the units that fit
+
+Verdict verdictOn(Torque torque, const Judgement& judgement) {
+  if (torque < judgement.low) return Verdict::BelowBand;
+  if (torque <= judgement.high) return Verdict::InBand;
+  return torque > judgement.yieldCertain ? Verdict::PastYield : Verdict::AboveBand;
+}
+
+bool isCommon(const TorqueUnit* unit) {
+  return unit == &kPoundInch || unit == &kPoundFoot || unit == &kNewtonMetre;
+}
+
+/// Units in which the same digits make sense: the three that stand side by side in manuals before the rest,
+/// then by nearness to what is usual.
+std::vector<const TorqueUnit*> unitsThatFit(const StatedTorque& stated, const Judgement& judgement,
+                                            Torque typical) {
+  const auto strangeness = [&](const TorqueUnit* unit) {
+    return std::abs(std::log(quantity(stated.number(), *unit) / typical / kUsualUtilisation));
+  };
+  std::vector<const TorqueUnit*> fits;
+  for (const TorqueUnit* unit : unitsOf<TorqueTag>())
+    if (unit != stated.unit && verdictOn(quantity(stated.number(), *unit), judgement) == Verdict::InBand)
+      fits.push_back(unit);
+  std::sort(fits.begin(), fits.end(), [&](const TorqueUnit* a, const TorqueUnit* b) {
+    if (isCommon(a) != isCommon(b)) return isCommon(a);
+    return strangeness(a) < strangeness(b);
+  });
+  return fits;
+}
+
+Message reasonOf(Ungrounded ungrounded) {
+  switch (ungrounded) {
+    case Ungrounded::Plug:
+      return "a plug seals; its torque does not follow from what its thread could bear";
+    case Ungrounded::BearingPreload:
+      return "this torque sets a bearing's preload, not a bolt's clamp load";
+    case Ungrounded::UnmarkedFastener:
+      return "the fastener bears no mark of its strength";
+    case Ungrounded::LimitedByGasket:
+      return "the gasket limits this torque, not the fastener";
+    case Ungrounded::LimitedByPlastic:
+      break;
+  }
+  return "the plastic part limits this torque, not the fastener";
+}
+
+Judgement notJudged(const StatedTorque& torque, Message reason) {
+  Judgement judgement;
+  judgement.torque = torque;
+  judgement.reason = std::move(reason);
+  return judgement;
+}
+
+}  // namespace
+
+std::string_view codeOf(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::BelowBand:
+      return "below-band";
+    case Verdict::InBand:
+      return "in-band";
+    case Verdict::AboveBand:
+      return "above-band";
+    case Verdict::PastYield:
+      return "past-yield";
+    case Verdict::NotJudged:
+      break;
+  }
+  return "not-judged";
+}
+
+Result<Judgement> judge(const StatedTorque& torque, const GuardSubject& subject) {
+  if (torque.empty())
+    return fail(ErrorCode::InvalidInput, "torque", "", "there is no torque",
+                "write one, for example 60 in·lbf");
+  CW_CHECK(checkPositive("torque", torque.value(), *torque.unit));
+  if (subject.ungrounded) return notJudged(torque, reasonOf(*subject.ungrounded));
+  if (!subject.grade) return notJudged(torque, "the strength grade of the fastener is not stated");
+  CW_TRY(capacity, capacityOf(subject));
+
+  Judgement judgement;
+  judgement.torque = torque;
+  judgement.low = capacity.low;
+  judgement.high = capacity.high;
+  judgement.yieldTypical = capacity.yieldTypical;
+  judgement.yieldCertain = capacity.yieldCertain;
+  judgement.limit = capacity.limit;
+  judgement.utilisation = torque.value() / capacity.typical;
+  judgement.conditionStated = subject.condition.has_value();
+  judgement.verdict = verdictOn(torque.value(), judgement);
+  if (judgement.verdict != Verdict::InBand)
+    judgement.fits = unitsThatFit(torque, judgement, capacity.typical);
+  return judgement;
+}
+
+}  // namespace cw
