@@ -35,6 +35,7 @@ using Area = Quantity<struct AreaTag>;                                    ///< m
 using Stress = Quantity<struct StressTag>;                                ///< Pa; also pressure
 using Angle = Quantity<struct AngleTag>;                                  ///< rad
 using Stiffness = Quantity<struct StiffnessTag>;                          ///< N/m
+using Compliance = Quantity<struct ComplianceTag>;                        ///< m/N
 using Temperature = Quantity<struct TemperatureTag>;                      ///< K, a point on the scale
 using TemperatureDifference = Quantity<struct TemperatureDifferenceTag>;  ///< K
 using Mass = Quantity<struct MassTag>;                                    ///< kg
@@ -81,6 +82,9 @@ constexpr Angle degrees(double v) {
 }
 constexpr Stiffness newtonsPerMetre(double v) {
   return Stiffness::si(v);
+}
+constexpr Compliance metresPerNewton(double v) {
+  return Compliance::si(v);
 }
 constexpr Duration seconds(double v) {
   return Duration::si(v);

@@ -1,0 +1,163 @@
+#include "core/joint/plate_check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace cw {
+namespace {
+
+constexpr double kGrain = 1e-9;  // metres; what rounding may put beyond an edge
+
+std::string millimetreText(Length value) {
+  return fmt::format("{:g} mm", inMillimetres(value));
+}
+
+Result<void> checkSize(const char* place, Length value, Length most = metres(100)) {
+  if (value >= millimetres(0.1) && value <= most) return {};
+  return fail(ErrorCode::OutOfRange, place, millimetreText(value),
+              {"%1 is not a size of a part", {millimetreText(value)}},
+              {"0.1 mm to %1", {millimetreText(most)}});
+}
+
+Result<void> checkRing(const std::string& place, const Annulus& ring) {
+  CW_CHECK(checkSize((place + ".outer_radius").c_str(), ring.outer));
+  if (ring.inner >= Length() && ring.inner <= 0.999 * ring.outer) return {};
+  return fail(ErrorCode::OutOfRange, place + ".inner_radius", millimetreText(ring.inner),
+              {"an inner radius of %1 leaves no ring", {millimetreText(ring.inner)}},
+              {"0 to 0.999 of the outer radius, %1", {millimetreText(ring.outer)}});
+}
+
+Result<void> checkPart(const Plate& plate) {
+  if (const auto* ring = std::get_if<Annulus>(&plate.shape)) {
+    CW_CHECK(checkRing("part", *ring));
+  } else {
+    const auto& rectangle = std::get<Rectangle>(plate.shape);
+    CW_CHECK(checkSize("part.length", rectangle.length));
+    CW_CHECK(checkSize("part.width", rectangle.width));
+  }
+  CW_CHECK(checkSize("part.thickness", plate.thickness, metres(10)));
+  const double modulus = plate.modulus.si() / 1e9;
+  if (!(modulus >= 1e-3 && modulus <= 1e6))
+    return fail(ErrorCode::OutOfRange, "part.modulus", fmt::format("{:g} GPa", modulus),
+                {"%1 GPa is not the modulus of a solid", {fmt::format("{:g}", modulus)}},
+                "0.001 to 1000000 GPa; steel has about 205");
+  if (!(plate.poisson >= 0 && plate.poisson <= 0.49))
+    return fail(ErrorCode::OutOfRange, "part.poisson", fmt::format("{:g}", plate.poisson),
+                {"Poisson's ratio cannot be %1", {fmt::format("{:g}", plate.poisson)}},
+                "0 to 0.49; steel has 0.3");
+  return {};
+}
+
+tl::unexpected<Error> beyondPart(const std::string& place) {
+  return fail(ErrorCode::OutOfRange, place, "", "the gasket reaches beyond the part",
+              "a gasket that lies wholly on the part");
+}
+
+Result<void> checkRingGasket(const Plate& plate, const GasketShape& gasket) {
+  const auto* ring = std::get_if<Annulus>(&gasket);
+  if (!ring)
+    return fail(ErrorCode::InvalidInput, "gasket.shape", "bands", "a round part cannot be computed on bands",
+                "an annulus as gasket");
+  CW_CHECK(checkRing("gasket", *ring));
+  const auto& part = std::get<Annulus>(plate.shape);
+  if (ring->inner.si() < part.inner.si() - kGrain || ring->outer.si() > part.outer.si() + kGrain)
+    return beyondPart("gasket");
+  return {};
+}
+
+bool isFinite(const Band& band) {
+  const double sum = band.fromX.si() + band.toX.si() + band.fromY.si() + band.toY.si();
+  return std::isfinite(sum);
+}
+
+Result<void> checkBand(const std::string& place, const Band& band, const Rectangle& part) {
+  if (!isFinite(band) || band.fromX >= band.toX || band.fromY >= band.toY)
+    return fail(ErrorCode::InvalidInput, place, "", "the band has no area",
+                "x and y each from a smaller to a larger number");
+  if (band.sign != 1 && band.sign != -1)
+    return fail(ErrorCode::InvalidInput, place + ".sign", fmt::format("{}", band.sign),
+                "%1 is no sign of a band", "1 to add the band or -1 to cut it out");
+  const double halfLength = part.length.si() / 2 + kGrain;
+  const double halfWidth = part.width.si() / 2 + kGrain;
+  if (band.fromX.si() < -halfLength || band.toX.si() > halfLength || band.fromY.si() < -halfWidth ||
+      band.toY.si() > halfWidth)
+    return beyondPart(place);
+  return {};
+}
+
+/// Number of bands laid over a point, less those cut out.
+int coverage(const std::vector<Band>& bands, double x, double y) {
+  int sum = 0;
+  for (const Band& band : bands)
+    if (x > band.fromX.si() && x < band.toX.si() && y > band.fromY.si() && y < band.toY.si())
+      sum += band.sign;
+  return sum;
+}
+
+/// Midpoints between the edges along one axis: one point in every piece that the edges cut out.
+std::vector<double> betweens(std::vector<double> edges) {
+  std::sort(edges.begin(), edges.end());
+  std::vector<double> out;
+  for (std::size_t i = 0; i + 1 < edges.size(); ++i)
+    if (edges[i + 1] - edges[i] > kGrain) out.push_back((edges[i] + edges[i + 1]) / 2);
+  return out;
+}
+
+/// No place may be covered twice or cut out where nothing lies.
+Result<void> checkCoverage(const std::vector<Band>& bands) {
+  std::vector<double> x;
+  std::vector<double> y;
+  for (const Band& band : bands) {
+    x.insert(x.end(), {band.fromX.si(), band.toX.si()});
+    y.insert(y.end(), {band.fromY.si(), band.toY.si()});
+  }
+  bool any = false;
+  for (const double midX : betweens(x))
+    for (const double midY : betweens(y)) {
+      const int layers = coverage(bands, midX, midY);
+      any |= layers > 0;
+      if (layers < 0 || layers > 1)
+        return fail(ErrorCode::InvalidInput, "gasket.bands", "",
+                    {layers < 0 ? "gasket is cut out at x = %1 mm, y = %2 mm, where there is none"
+                                : "gasket lies twice at x = %1 mm, y = %2 mm",
+                     {fmt::format("{:g}", midX * 1e3), fmt::format("{:g}", midY * 1e3)}},
+                    "bands that cover every place once or not at all");
+    }
+  if (any) return {};
+  return fail(ErrorCode::InvalidInput, "gasket.bands", "", "the bands leave no gasket",
+              "at least one band with sign 1");
+}
+
+Result<void> checkBandGasket(const Plate& plate, const GasketShape& gasket) {
+  const auto* bands = std::get_if<std::vector<Band>>(&gasket);
+  if (!bands)
+    return fail(ErrorCode::InvalidInput, "gasket.shape", "annulus",
+                "a rectangular part cannot be computed on an %1", "bands as gasket");
+  if (bands->size() > 100)
+    return fail(ErrorCode::OutOfRange, "gasket.bands", fmt::format("{}", bands->size()),
+                {"%1 bands are too many", {fmt::format("{}", bands->size())}}, "at most 100");
+  for (std::size_t i = 0; i < bands->size(); ++i)
+    CW_CHECK(checkBand(fmt::format("gasket.bands[{}]", i), (*bands)[i], std::get<Rectangle>(plate.shape)));
+  return checkCoverage(*bands);
+}
+
+}  // namespace
+
+Result<void> checkPlate(const PlateOnGasket& plate) {
+  CW_CHECK(checkPart(plate.plate));
+  const double stiffness = plate.gasketStiffness.si();
+  if (!(stiffness > 0 && stiffness <= 1e15))
+    return fail(ErrorCode::OutOfRange, "gasket.stiffness", fmt::format("{:g} N/m", stiffness),
+                {"a gasket stiffness of %1 N/m cannot be computed", {fmt::format("{:g}", stiffness)}},
+                "above 0, up to 1e15 N/m");
+  const bool round = std::holds_alternative<Annulus>(plate.plate.shape);
+  if (const double hub = plate.hub.momentPerRadian.si(); !(hub >= 0 && hub <= 1e15) || (hub > 0 && !round))
+    return fail(ErrorCode::OutOfRange, "hub", fmt::format("{:g}", hub),
+                {"a hub of %1 N·m per rad and m cannot be computed", {fmt::format("{:g}", hub)}},
+                "0, or up to 1e15 on a ring");
+  return round ? checkRingGasket(plate.plate, plate.gasket) : checkBandGasket(plate.plate, plate.gasket);
+}
+
+}  // namespace cw

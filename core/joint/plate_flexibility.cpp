@@ -1,0 +1,49 @@
+#include "core/joint/plate_flexibility.h"
+
+#include <cmath>
+
+#include "core/joint/plate_annulus.h"
+#include "core/joint/plate_rectangle.h"
+
+namespace cw {
+namespace {
+
+double ringArea(const Annulus& ring) {
+  return kPi * (ring.outer.si() * ring.outer.si() - ring.inner.si() * ring.inner.si());
+}
+
+Flexibility onePlate(const PlateOnGasket& plate, const Patches& patches) {
+  return std::holds_alternative<Annulus>(plate.plate.shape) ? annulusFlexibility(plate, patches)
+                                                            : rectangleFlexibility(plate, patches);
+}
+
+}  // namespace
+
+Hub Hub::cylinder(Length meanRadius, Length wall, Stress modulus, double poisson) {
+  const double t = wall.si();
+  const double stretch = 1 - poisson * poisson;
+  const double rigidity = modulus.si() * t * t * t / (12 * stretch);
+  const double beta = std::pow(3 * stretch, 0.25) / std::sqrt(meanRadius.si() * t);
+  return {newtons(2 * beta * rigidity)};
+}
+
+Area gasketArea(const GasketShape& gasket) {
+  if (const auto* ring = std::get_if<Annulus>(&gasket)) return Area::si(ringArea(*ring));
+  Area area;
+  for (const Band& band : std::get<std::vector<Band>>(gasket))
+    area += band.sign * ((band.toX - band.fromX) * (band.toY - band.fromY));
+  return area;
+}
+
+Flexibility plateFlexibility(const PlateOnGasket& plate, const Patches& patches) {
+  if (!plate.pair) return onePlate(plate, patches);
+  // By symmetry each of the two sees half the gasket's height, twice as stiff, and both approach.
+  PlateOnGasket half = plate;
+  half.gasketStiffness = 2 * plate.gasketStiffness;
+  Flexibility both = onePlate(half, patches);
+  for (int j = 0; j < both.size(); ++j)
+    for (int i = 0; i < both.size(); ++i) both.set(i, j, 2 * both(i, j));
+  return both;
+}
+
+}  // namespace cw

@@ -1,0 +1,28 @@
+#include "core/joint/settling_joint.h"
+
+#include <cmath>
+
+namespace cw {
+
+std::vector<PlatePoint> boltPlaces(const SettlingBolts& bolts) {
+  const auto* circle = std::get_if<BoltCircle>(&bolts.places);
+  if (!circle) return std::get<std::vector<PlatePoint>>(bolts.places);
+  std::vector<PlatePoint> places;
+  for (int i = 0; i < circle->count; ++i) {
+    const double angle = 2 * kPi * i / circle->count;
+    places.push_back({circle->radius * std::cos(angle), circle->radius * std::sin(angle)});
+  }
+  return places;
+}
+
+int boltCount(const SettlingJoint& joint) {
+  if (const auto* matrix = std::get_if<Flexibility>(&joint.body)) return matrix->size();
+  if (const auto* circle = std::get_if<BoltCircle>(&joint.bolts.places)) return circle->count;
+  return static_cast<int>(std::get<std::vector<PlatePoint>>(joint.bolts.places).size());
+}
+
+Force targetOf(const SettlingJoint& joint, int bolt) {
+  return joint.targets.size() == 1 ? joint.targets.front() : joint.targets[static_cast<std::size_t>(bolt)];
+}
+
+}  // namespace cw
