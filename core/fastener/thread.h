@@ -1,20 +1,13 @@
 #pragma once
 #include <string>
 
+#include "core/base/provenance.h"
 #include "core/units/quantity.h"
 
 namespace cw {
 
 enum class ThreadSystem { Metric, Unified };
 enum class Hand { Right, Left };
-
-/// Where a tabulated fact was taken from, and how sure we are that it says so.
-struct Provenance {
-  std::string source;  ///< standard, edition, table; never empty
-  bool seen = false;   ///< true: read in the source's text; false: from memory, check your edition
-  std::string author;  ///< who added the row in this shop; empty for a row that came with the program
-  bool operator==(const Provenance&) const = default;
-};
 
 /// Basic dimensions of a 60° screw thread (ISO 68-1 / ASME B1.1 profile). All lengths are positive and
 /// rootDiameter < pitchDiameter < diameter.
