@@ -1,81 +1,34 @@
 #include "core/fastener/catalogue.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
-#include "core/base/near_name.h"
 #include "core/base/resource.h"
 #include "core/fastener/folded_name.h"
-#include "core/units/format.h"
+#include "core/fastener/refusals.h"
+#include "core/fastener/row_keys.h"
 
 namespace cw {
 namespace {
 
-using Index = std::unordered_map<std::string, std::vector<std::size_t>>;
-
-const std::vector<std::size_t>& rowsNamed(const Index& index, const std::string& key) {
-  static const std::vector<std::size_t> kNone;
-  const auto found = index.find(key);
-  return found == index.end() ? kNone : found->second;
-}
-
-/// All keys one thread answers to: "M8" and "M8X1.25"; "3/8-16UNC" and "3/8-16".
-std::vector<std::string> keysOf(const Thread& thread) {
-  std::vector<std::string> keys = {foldedThread(thread.designation).key};
-  if (thread.system == ThreadSystem::Metric && keys[0].find('X') == std::string::npos)
-    keys.push_back(keys[0] + "X" + significant(inMillimetres(thread.pitch), 6));
-  if (const std::size_t series = thread.designation.find(' '); series != std::string::npos)
-    keys.push_back(foldedThread(thread.designation.substr(0, series)).key);
-  return keys;
-}
-
 template <class Row>
-std::vector<std::string_view> namesOf(const std::vector<Row>& rows) {
-  std::vector<std::string_view> names;
-  for (const Row& row : rows) {
-    names.push_back(row.name);
-    names.insert(names.end(), row.aliases.begin(), row.aliases.end());
-  }
-  return names;
+void append(std::vector<Row>& rows, const std::vector<Row>& more) {
+  rows.insert(rows.end(), more.begin(), more.end());
 }
 
-/// Everything in front of the pitch: "M8" of "M8X0.9", "3/8" of "3/8-16UNC".
-std::string_view sizePart(std::string_view key) {
-  if (key.starts_with('M')) return key.substr(0, key.find('X'));
-  return key.substr(0, key.rfind('-'));
+bool overlap(const Grade& a, const Grade& b) {
+  return a.from < b.upTo && b.from < a.upTo;
 }
 
-tl::unexpected<Error> noThread(std::string_view written, const std::vector<Thread>& threads) {
-  const std::string key = foldedThread(written).key;
-  std::vector<std::string> ofThatSize;
-  std::vector<std::string_view> all;
-  for (const Thread& thread : threads) {
-    all.push_back(thread.designation);
-    const std::string own = foldedThread(thread.designation).key;
-    if (!key.empty() && (sizePart(own) == sizePart(key) || sizePart(own) == key))
-      ofThatSize.push_back(thread.designation);
-  }
-  const std::string given = shown(written);
-  if (!ofThatSize.empty())
-    return fail(ErrorCode::NotFound, "thread", written, {"the library has no thread “%1”", {given}},
-                {"in that size it has %1", {listed(ofThatSize)}});
-  const std::string near = didYouMean(nearNames(written, all));
-  return fail(ErrorCode::NotFound, "thread", written, {"the library has no thread “%1”", {given}},
-              near.empty() ? Message("write it like M8, M8x1, 3/8-16 or #10-32") : Message("%1", {near}));
+/// Rows of one grade share a name as long as their sizes do not overlap.
+bool mayShareName(const Library& library, RowKind kind, std::size_t a, std::size_t b) {
+  if (a == b) return true;
+  return kind == RowKind::Grade && library.grades[a].name == library.grades[b].name &&
+         !overlap(library.grades[a], library.grades[b]);
 }
 
-tl::unexpected<Error> noName(std::string place, std::string_view written, Message problem,
-                             const std::vector<std::string_view>& known, std::string examples) {
-  const std::string near = didYouMean(nearNames(written, known));
-  return fail(
-      ErrorCode::NotFound, std::move(place), written, std::move(problem),
-      near.empty() ? Message("known are for example %1", {std::move(examples)}) : Message("%1", {near}));
-}
-
-/// A size in the words of its thread system: "M16", "1 in".
-std::string sizeName(Length size, ThreadSystem system) {
-  return system == ThreadSystem::Metric ? "M" + significant(inMillimetres(size), 4) : text(size, kInch, 4);
+std::optional<Length> holeOfFit(const ClearanceHole& hole, HoleFit fit) {
+  if (fit == HoleFit::Normal) return hole.normal;
+  return fit == HoleFit::Close ? hole.close : hole.loose;
 }
 
 }  // namespace
@@ -83,39 +36,53 @@ std::string sizeName(Length size, ThreadSystem system) {
 Result<Catalogue> Catalogue::make(Library library) {
   Catalogue made;
   made.m_library = std::move(library);
-  const auto twice = [](std::string_view name) {
-    return fail(ErrorCode::Conflict, "library", name, {"two rows answer to “%1”", {shown(name)}},
-                "give one of them another name");
-  };
-  const auto& threads = made.m_library.threads;
-  for (std::size_t i = 0; i < threads.size(); ++i)
-    for (const std::string& key : keysOf(threads[i])) {
-      if (made.m_threads.contains(key)) return twice(threads[i].designation);
-      made.m_threads[key].push_back(i);
-    }
-  const auto& grades = made.m_library.grades;
-  for (std::size_t i = 0; i < grades.size(); ++i) {
-    made.m_grades[foldedName(grades[i].name)].push_back(i);
-    for (const std::string& alias : grades[i].aliases) made.m_grades[foldedName(alias)].push_back(i);
-  }
-  const auto& conditions = made.m_library.conditions;
-  for (std::size_t i = 0; i < conditions.size(); ++i) {
-    std::vector<std::string> names = conditions[i].aliases;
-    names.push_back(conditions[i].name);
-    for (const std::string& name : names) {
-      auto& rows = made.m_conditions[foldedName(name)];
-      if (!rows.empty()) return twice(name);
-      rows.push_back(i);
-    }
-  }
+  for (const RowKind kind : kRowKinds)
+    for (std::size_t row = 0; row < countOf(made.m_library, kind); ++row) CW_CHECK(made.index(kind, row));
   return made;
+}
+
+Result<void> Catalogue::index(RowKind kind, std::size_t row) {
+  for (const std::string& key : keysOf(m_library, kind, row)) {
+    auto& rows = m_indexes[static_cast<std::size_t>(kind)][key];
+    for (const std::size_t other : rows)
+      if (!mayShareName(m_library, kind, other, row))
+        return fail(ErrorCode::Conflict, std::string(nameOf(kind)), key,
+                    {"two rows answer to “%1”", {shown(key)}}, "give one of them another name");
+    if (rows.empty() || rows.back() != row) rows.push_back(row);
+  }
+  return {};
+}
+
+Result<Catalogue> Catalogue::with(const Library& more) const {
+  Library all = m_library;
+  append(all.threads, more.threads);
+  append(all.grades, more.grades);
+  append(all.conditions, more.conditions);
+  append(all.materials, more.materials);
+  append(all.heads, more.heads);
+  append(all.holes, more.holes);
+  append(all.limits, more.limits);
+  append(all.prevailingTorques, more.prevailingTorques);
+  append(all.toolClasses, more.toolClasses);
+  return make(std::move(all));
+}
+
+const std::vector<std::size_t>& Catalogue::found(RowKind kind, const std::string& key) const {
+  static const std::vector<std::size_t> kNone;
+  const Index& rows = m_indexes[static_cast<std::size_t>(kind)];
+  const auto at = rows.find(key);
+  return at == rows.end() ? kNone : at->second;
+}
+
+bool Catalogue::answers(RowKind kind, const std::string& key) const {
+  return !found(kind, key).empty();
 }
 
 Result<Thread> Catalogue::thread(std::string_view written) const {
   const FoldedThread folded = foldedThread(written);
-  const auto& found = rowsNamed(m_threads, folded.key);
-  if (found.empty()) return noThread(written, m_library.threads);
-  Thread thread = m_library.threads[found.front()];
+  const auto& rows = found(RowKind::Thread, folded.key);
+  if (rows.empty()) return noThread(written, m_library);
+  Thread thread = m_library.threads[rows.front()];
   if (folded.leftHand) {
     thread.hand = Hand::Left;
     thread.designation += "-LH";
@@ -124,44 +91,93 @@ Result<Thread> Catalogue::thread(std::string_view written) const {
 }
 
 Result<Grade> Catalogue::grade(std::string_view written, const Thread& thread) const {
-  const auto& found = rowsNamed(m_grades, foldedName(written));
-  const std::string given = shown(written);
-  if (found.empty())
-    return noName("grade", written, {"the library has no grade “%1”", {given}}, namesOf(m_library.grades),
-                  "8.8, A2-70, SAE 5 and ASTM A193 B7");
-  const Grade& first = m_library.grades[found.front()];
-  if (first.system && *first.system != thread.system) {
-    const bool inchGrade = *first.system == ThreadSystem::Unified;
-    return fail(ErrorCode::OutOfRange, "grade", written,
-                {inchGrade ? "%1 is a grade for inch threads and %2 is metric"
-                           : "%1 is a grade for metric threads and %2 is an inch thread",
-                 {first.name, thread.designation}},
-                inchGrade ? Message("take a metric grade such as 8.8 or A2-70")
-                          : Message("take an inch grade such as SAE 5 or ASTM A193 B7"));
-  }
+  const auto& rows = found(RowKind::Grade, foldedName(written));
+  if (rows.empty()) return noGrade(written, m_library);
+  const Grade& first = m_library.grades[rows.front()];
+  if (first.system && *first.system != thread.system) return otherSystem(written, first, thread);
+
   const Grade* smallestThatFits = nullptr;
   Length from = first.from, upTo = first.upTo;
-  for (const std::size_t row : found) {
+  for (const std::size_t row : rows) {
     const Grade& grade = m_library.grades[row];
     from = std::min(from, grade.from);
     upTo = std::max(upTo, grade.upTo);
-    if (thread.diameter >= grade.from && thread.diameter <= grade.upTo &&
-        (smallestThatFits == nullptr || grade.upTo < smallestThatFits->upTo))
+    const bool fits = thread.diameter >= grade.from && thread.diameter <= grade.upTo;
+    if (fits && (smallestThatFits == nullptr || grade.upTo < smallestThatFits->upTo))
       smallestThatFits = &grade;
   }
-  if (smallestThatFits != nullptr) return *smallestThatFits;
-  const std::string largest = sizeName(upTo, thread.system);
-  return fail(ErrorCode::OutOfRange, "grade", written,
-              {"%1 does not exist for %2", {first.name, thread.designation}},
-              from.si() > 0 ? Message("it is made from %1 to %2", {sizeName(from, thread.system), largest})
-                            : Message("it is made up to %1", {largest}));
+  if (smallestThatFits == nullptr) return notInThatSize(written, first, thread, from, upTo);
+  return *smallestThatFits;
 }
 
 Result<Condition> Catalogue::condition(std::string_view written) const {
-  const auto& found = rowsNamed(m_conditions, foldedName(written));
-  if (!found.empty()) return m_library.conditions[found.front()];
-  return noName("condition", written, {"the library has no condition “%1”", {shown(written)}},
-                namesOf(m_library.conditions), "dry, oiled and moly paste");
+  const auto& rows = found(RowKind::Condition, foldedName(written));
+  if (rows.empty()) return noCondition(written, m_library);
+  return m_library.conditions[rows.front()];
+}
+
+Result<TappedMaterial> Catalogue::material(std::string_view written) const {
+  const auto& rows = found(RowKind::Material, foldedName(written));
+  if (rows.empty()) return noMaterial(written, m_library);
+  return m_library.materials[rows.front()];
+}
+
+Result<Head> Catalogue::head(std::string_view kind, const Thread& thread) const {
+  const auto& rows = found(RowKind::Head, headKey(kind, thread.system, thread.diameter));
+  if (rows.empty()) return noHead(kind, thread, m_library);
+  return m_library.heads[rows.front()];
+}
+
+Result<ClearanceHole> Catalogue::clearanceHole(const Thread& thread) const {
+  const auto& rows = found(RowKind::ClearanceHole, sizeKey(thread.system, thread.diameter));
+  if (rows.empty())
+    return fail(ErrorCode::NotFound, "clearance hole", thread.designation,
+                {"the library has no clearance hole for %1", {thread.designation}},
+                "state its diameter, or add a row");
+  return m_library.holes[rows.front()];
+}
+
+Result<BearingFace> Catalogue::bearingFace(std::string_view kind, const Thread& thread, HoleFit fit) const {
+  CW_TRY(head, this->head(kind, thread));
+  CW_TRY(hole, clearanceHole(thread));
+  const auto inside = holeOfFit(hole, fit);
+  if (!inside)
+    return fail(ErrorCode::NotFound, "clearance hole", thread.designation,
+                {"the library has no hole of this fit for %1", {thread.designation}}, "take the normal fit");
+  return BearingFace{head.kind,
+                     thread.designation,
+                     head.bearing,
+                     *inside,
+                     {head.provenance.source + "; hole: " + hole.provenance.source,
+                      head.provenance.seen && hole.provenance.seen, head.provenance.author}};
+}
+
+Result<SizeLimits> Catalogue::sizeLimits(const Thread& thread, std::string_view toleranceClass) const {
+  const auto& rows = found(RowKind::SizeLimits, limitsKey(thread.designation, toleranceClass));
+  if (rows.empty())
+    return fail(ErrorCode::NotFound, "tolerance class", toleranceClass,
+                {"the library has no limits %1 for %2", {shown(toleranceClass), thread.designation}},
+                "6g or 6H of a coarse metric thread, or 2B of a tabulated unified one");
+  return m_library.limits[rows.front()];
+}
+
+Result<PrevailingTorque> Catalogue::prevailingTorque(const Thread& thread, std::string_view fastener) const {
+  const auto& rows = found(RowKind::PrevailingTorque, prevailingKey(thread.designation, fastener));
+  if (rows.empty())
+    return fail(
+        ErrorCode::NotFound, "prevailing torque", fastener,
+        {"the library has no least prevailing torque of “%1” on %2", {shown(fastener), thread.designation}},
+        "state what the fastener's maker prints");
+  return m_library.prevailingTorques[rows.front()];
+}
+
+Result<ToolClass> Catalogue::toolClass(std::string_view type, std::string_view letter) const {
+  const auto& rows = found(RowKind::ToolClass, toolClassKey(type, letter));
+  if (rows.empty())
+    return fail(ErrorCode::NotFound, "tool class", letter,
+                {"ISO 6789-1 has no class %1 of type %2", {shown(letter), shown(type)}},
+                "type I has classes A to E, type II A to G");
+  return m_library.toolClasses[rows.front()];
 }
 
 const Catalogue& shippedCatalogue() {

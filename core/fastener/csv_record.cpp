@@ -80,4 +80,20 @@ Result<Provenance> CsvRecord::provenance() const {
   return Provenance{source, known == "seen", optionalText("author")};
 }
 
+Result<const LengthUnit*> CsvRecord::threadUnit() const {
+  CW_TRY(found, unit<LengthTag>("unit"));
+  if (found != &kMillimetre && found != &kInch)
+    return refuse("unit", "threads and their parts are stated in mm or in", "write mm or in");
+  return found;
+}
+
+std::string joinedWords(const std::vector<std::string>& words) {
+  return fmt::format("{}", fmt::join(words, "; "));
+}
+
+void appendCommon(std::vector<std::string>& cells, const Provenance& provenance, const std::string& note) {
+  cells.insert(cells.end(),
+               {provenance.seen ? "seen" : "memory", provenance.source, provenance.author, note});
+}
+
 }  // namespace cw

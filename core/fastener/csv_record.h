@@ -6,6 +6,7 @@
 
 #include "core/base/csv.h"
 #include "core/fastener/thread.h"
+#include "core/units/format.h"
 #include "core/units/parse.h"
 
 namespace cw {
@@ -24,9 +25,17 @@ class CsvRecord {
   /// A number above zero. InvalidInput for anything but plain digits: a unit belongs into its own column.
   Result<double> number(std::string_view column) const;
   Result<std::optional<double>> optionalNumber(std::string_view column) const;
+  /// A number in that unit, as a quantity above zero.
+  template <class Tag>
+  Result<Quantity<Tag>> quantityIn(const Unit<Tag>& unit, std::string_view column) const;
+  template <class Tag>
+  Result<std::optional<Quantity<Tag>>> optionalQuantityIn(const Unit<Tag>& unit,
+                                                          std::string_view column) const;
   /// The unit whose code the cell holds.
   template <class Tag>
   Result<const Unit<Tag>*> unit(std::string_view column) const;
+  /// mm or in, from the column `unit`.
+  Result<const LengthUnit*> threadUnit() const;
   /// Columns `source`, `known` ("seen" or "memory") and `author`.
   Result<Provenance> provenance() const;
   /// An error about one cell of this row.
@@ -46,5 +55,34 @@ Result<const Unit<Tag>*> CsvRecord::unit(std::string_view column) const {
   for (const Unit<Tag>* each : unitsOf<Tag>()) known += (known.empty() ? "" : ", ") + std::string(each->code);
   return refuse(column, {"“%1” is no unit here", {shown(code)}}, {"write one of %1", {known}});
 }
+
+template <class Tag>
+Result<Quantity<Tag>> CsvRecord::quantityIn(const Unit<Tag>& unit, std::string_view column) const {
+  CW_TRY(value, number(column));
+  return quantity(value, unit);
+}
+
+template <class Tag>
+Result<std::optional<Quantity<Tag>>> CsvRecord::optionalQuantityIn(const Unit<Tag>& unit,
+                                                                   std::string_view column) const {
+  CW_TRY(value, optionalNumber(column));
+  return value ? std::optional(quantity(*value, unit)) : std::nullopt;
+}
+
+// The same cells the other way round.
+
+/// A value in a unit, to twelve significant digits: what `number` reads back as the same value.
+template <class Tag>
+std::string stated(Quantity<Tag> value, const Unit<Tag>& unit) {
+  return significant(in(unit, value), 12);
+}
+template <class Tag>
+std::string stated(const std::optional<Quantity<Tag>>& value, const Unit<Tag>& unit) {
+  return value ? stated(*value, unit) : std::string();
+}
+/// Words with "; " between them.
+std::string joinedWords(const std::vector<std::string>& words);
+/// Appends the cells of `known`, `source`, `author` and `note`.
+void appendCommon(std::vector<std::string>& cells, const Provenance& provenance, const std::string& note);
 
 }  // namespace cw

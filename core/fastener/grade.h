@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/fastener/thread.h"
+#include "core/units/unit.h"
 
 namespace cw {
 
@@ -21,6 +22,8 @@ struct Grade {
   Provenance provenance;
   std::vector<std::string> aliases;  ///< other names it goes by: "grade 5"
   std::string note;
+  const LengthUnit* sizeUnit = &kMillimetre;    ///< in which the source states sizes
+  const StressUnit* stressUnit = &kMegapascal;  ///< in which the source states strength
 };
 
 }  // namespace cw

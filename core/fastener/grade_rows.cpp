@@ -12,6 +12,11 @@ Result<std::optional<ThreadSystem>> systemFrom(const CsvRecord& record) {
                        "write metric, unified or both");
 }
 
+std::string_view wordFor(const std::optional<ThreadSystem>& system) {
+  if (!system) return "both";
+  return *system == ThreadSystem::Metric ? "metric" : "unified";
+}
+
 bool sameSystem(const LengthUnit& size, const StressUnit& stress) {
   const bool inchStress = &stress == &kKsi || &stress == &kPsi;
   return (&size == &kInch) == inchStress;
@@ -31,6 +36,11 @@ Result<void> checkOrder(const CsvRecord& record, const Grade& grade) {
 }
 
 }  // namespace
+
+Columns columnsOfGrades() {
+  return {"name",      "aliases", "threads", "size_from", "size_up_to",
+          "size_unit", "proof",   "yield",   "tensile",   "stress_unit"};
+}
 
 Result<void> addGrade(Library& library, const CsvRecord& record) {
   CW_TRY(name, record.text("name"));
@@ -58,11 +68,30 @@ Result<void> addGrade(Library& library, const CsvRecord& record) {
               .system = system,
               .provenance = std::move(provenance),
               .aliases = record.words("aliases"),
-              .note = record.optionalText("note")};
+              .note = record.optionalText("note"),
+              .sizeUnit = sizeUnit,
+              .stressUnit = stressUnit};
   if (proof) grade.proof = quantity(*proof, *stressUnit);
   CW_CHECK(checkOrder(record, grade));
   library.grades.push_back(std::move(grade));
   return {};
+}
+
+Cells cellsOf(const Grade& grade) {
+  const LengthUnit& size = *grade.sizeUnit;
+  const StressUnit& stress = *grade.stressUnit;
+  Cells cells = {grade.name,
+                 joinedWords(grade.aliases),
+                 std::string(wordFor(grade.system)),
+                 grade.from.si() > 0 ? stated(grade.from, size) : "",
+                 stated(grade.upTo, size),
+                 std::string(size.code),
+                 grade.proof ? stated(*grade.proof, stress) : "",
+                 stated(grade.yield, stress),
+                 stated(grade.tensile, stress),
+                 std::string(stress.code)};
+  appendCommon(cells, grade.provenance, grade.note);
+  return cells;
 }
 
 }  // namespace cw

@@ -1,11 +1,14 @@
 #pragma once
-#include <string_view>
 #include <vector>
 
-#include "core/base/finding.h"
+#include "core/fastener/bearing_face.h"
 #include "core/fastener/condition.h"
 #include "core/fastener/grade.h"
+#include "core/fastener/material.h"
+#include "core/fastener/prevailing_torque.h"
+#include "core/fastener/size_limits.h"
 #include "core/fastener/thread.h"
+#include "core/fastener/tool_class.h"
 
 namespace cw {
 
@@ -14,10 +17,12 @@ struct Library {
   std::vector<Thread> threads;
   std::vector<Grade> grades;
   std::vector<Condition> conditions;
+  std::vector<TappedMaterial> materials;
+  std::vector<Head> heads;
+  std::vector<ClearanceHole> holes;
+  std::vector<SizeLimits> limits;
+  std::vector<PrevailingTorque> prevailingTorques;
+  std::vector<ToolClass> toolClasses;
 };
-
-/// Reads one table into the library; the header tells which kind of rows it holds. Every row that is refused
-/// is one Blocking finding (place "line n, column"); the others are added.
-Findings addTable(Library& library, std::string_view csv);
 
 }  // namespace cw

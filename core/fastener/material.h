@@ -1,6 +1,6 @@
 #pragma once
-#include <optional>
 #include <string>
+#include <vector>
 
 #include "core/fastener/thread.h"
 
@@ -14,15 +14,8 @@ struct TappedMaterial {
   Stress modulus;        ///< Young's modulus
   std::string caution;   ///< shown wherever a result rests on it; empty if none
   Provenance provenance;
-};
-
-/// Ring on which a head or nut turns: bearing diameter Do outside, clearance hole dh inside.
-struct BearingFace {
-  std::string name;    ///< "hex ISO 4014", "hex flange ISO 15071", "socket head ISO 4762"
-  std::string thread;  ///< designation it belongs to
-  Length outer;        ///< Do (dw of the head)
-  Length hole;         ///< dh (clearance hole, ISO 273 medium or ASME B18.2.8 normal)
-  Provenance provenance;
+  std::vector<std::string> aliases;
+  std::string note;
 };
 
 }  // namespace cw

@@ -31,4 +31,10 @@ Area stressAreaByFormula(ThreadSystem system, Length diameter, Length pitch) {
   return circle((pitchDiameter(diameter, pitch) + rootDiameter(system, diameter, pitch)) / 2);
 }
 
+std::string stressAreaSource(const Thread& thread) {
+  if (thread.stressAreaTabulated) return thread.provenance.source;
+  return thread.system == ThreadSystem::Metric ? "formula of ISO 898-1, 9.1.6.1: π/4·((d2 + d3)/2)²"
+                                               : "formula of ASME B1.1, appendix B: π/4·(d − 0.9743·P)²";
+}
+
 }  // namespace cw

@@ -14,4 +14,7 @@ Length rootDiameter(ThreadSystem system, Length diameter, Length pitch);
 /// Unified (ASME B1.1, appendix B, steel up to 100 ksi): π/4·(d − 0.9743·P)².
 Area stressAreaByFormula(ThreadSystem system, Length diameter, Length pitch);
 
+/// Where this thread's stress area comes from: its table, or the formula above, in words for a working.
+std::string stressAreaSource(const Thread& thread);
+
 }  // namespace cw

@@ -15,15 +15,15 @@ struct Thread {
   std::string designation;  ///< "M8", "M8x1", "3/8-16 UNC", "#10-32 UNF"
   ThreadSystem system = ThreadSystem::Metric;
   Hand hand = Hand::Right;
-  Length diameter;       ///< d, nominal major diameter
-  Length pitch;          ///< P
-  Length pitchDiameter;  ///< d2
-  Length minorDiameter;  ///< D1, internal thread, basic
-  Length rootDiameter;   ///< d3, external thread root (ISO 898-1; UNR for unified)
-  Area stressArea;       ///< As: tabulated where a table has it, else by formula
-  bool stressAreaTabulated = false;
-  Provenance provenance;  ///< says which of the two the stress area is
-  std::string note;       ///< "coarse", "fine" …
+  Length diameter;                   ///< d, nominal major diameter
+  Length pitch;                      ///< P
+  Length pitchDiameter;              ///< d2
+  Length minorDiameter;              ///< D1, internal thread, basic
+  Length rootDiameter;               ///< d3, external thread root (ISO 898-1; UNR for unified)
+  Area stressArea;                   ///< As: tabulated where a table has it, else by formula
+  bool stressAreaTabulated = false;  ///< false: by formula, see profile.h
+  Provenance provenance;
+  std::string note;  ///< "coarse", "fine" …
 };
 
 }  // namespace cw

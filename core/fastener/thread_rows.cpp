@@ -1,5 +1,6 @@
 #include "core/fastener/library_rows.h"
 #include "core/fastener/profile.h"
+#include "core/units/format.h"
 
 namespace cw {
 namespace {
@@ -23,6 +24,10 @@ Result<Pitch> pitchFrom(const CsvRecord& record, const LengthUnit& unit) {
 
 }  // namespace
 
+Columns columnsOfThreads() {
+  return {"designation", "diameter", "pitch", "threads_per_inch", "stress_area", "unit"};
+}
+
 Result<void> addThread(Library& library, const CsvRecord& record) {
   CW_TRY(designation, record.text("designation"));
   CW_TRY(unit, record.unit<LengthTag>("unit"));
@@ -42,7 +47,6 @@ Result<void> addThread(Library& library, const CsvRecord& record) {
   if (stated < 0.95 * byFormula || stated > 1.05 * byFormula)
     return record.refuse("stress_area", "the stress area does not belong to this diameter and pitch",
                          "within 5 % of the formula's", ErrorCode::OutOfRange);
-  if (!area) provenance.source += "; stress area by formula";
   library.threads.push_back({.designation = designation,
                              .system = pitch.system,
                              .hand = Hand::Right,
@@ -56,6 +60,20 @@ Result<void> addThread(Library& library, const CsvRecord& record) {
                              .provenance = std::move(provenance),
                              .note = record.optionalText("note")});
   return {};
+}
+
+Cells cellsOf(const Thread& thread) {
+  const bool metric = thread.system == ThreadSystem::Metric;
+  const LengthUnit& unit = metric ? kMillimetre : kInch;
+  const AreaUnit& areaUnit = metric ? kSquareMillimetre : kSquareInch;
+  Cells cells = {thread.designation,
+                 stated(thread.diameter, unit),
+                 metric ? stated(thread.pitch, unit) : "",
+                 metric ? "" : significant(inches(1) / thread.pitch, 12),
+                 thread.stressAreaTabulated ? stated(thread.stressArea, areaUnit) : "",
+                 std::string(unit.code)};
+  appendCommon(cells, thread.provenance, thread.note);
+  return cells;
 }
 
 }  // namespace cw

@@ -89,5 +89,53 @@ TEST(CatalogueCondition, IsFoundByNameAndAlias) {
   EXPECT_THAT(sentence(catalogue.condition("oild").error()), HasSubstr("did you mean oiled"));
 }
 
+TEST(CatalogueMaterial, CarriesItsCaution) {
+  const auto& catalogue = shippedCatalogue();
+  EXPECT_EQ(catalogue.material("356-t6")->name, "cast aluminium A356-T6");
+  EXPECT_THAT(catalogue.material("nylon")->caution, HasSubstr("insert"));
+  EXPECT_THAT(sentence(catalogue.material("brss").error()), HasSubstr("did you mean brass"));
+}
+
+TEST(CatalogueBearingFace, IsTheHeadOverItsHole) {
+  const auto& catalogue = shippedCatalogue();
+  const auto face = catalogue.bearingFace("hex", *catalogue.thread("M12x1.25"));
+  ASSERT_TRUE(face.has_value()) << sentence(face.error());
+  EXPECT_DOUBLE_EQ(inMillimetres(face->outer), 16.63);
+  EXPECT_DOUBLE_EQ(inMillimetres(face->hole), 13.5);
+  EXPECT_FALSE(face->provenance.seen);
+  EXPECT_DOUBLE_EQ(
+      inMillimetres(catalogue.bearingFace("hex", *catalogue.thread("M12"), HoleFit::Close)->hole), 13);
+}
+
+TEST(CatalogueBearingFace, OfAnInchHexIsTakenFromItsFlats) {
+  const auto& catalogue = shippedCatalogue();
+  const auto face = catalogue.bearingFace("Hex", *catalogue.thread("3/8-16"));
+  ASSERT_TRUE(face.has_value()) << sentence(face.error());
+  EXPECT_NEAR(in(kInch, face->outer), 0.95 * 9 / 16, 1e-12);
+}
+
+TEST(CatalogueBearingFace, ThatIsNotThereSaysWhatIs) {
+  const auto& catalogue = shippedCatalogue();
+  const auto refusal = [&](const char* thread, const char* kind) {
+    return sentence(catalogue.bearingFace(kind, *catalogue.thread(thread)).error());
+  };
+  EXPECT_EQ(refusal("M8", "pan"),
+            "bearing face: the library has no bearing face “pan”; for such a thread it has hex, hex nut, hex "
+            "flange, "
+            "socket head and washer.");
+  EXPECT_EQ(refusal("M64", "hex flange"),
+            "bearing face: the library has no hex flange for M64; state the bearing diameter, or add a row.");
+}
+
+TEST(Catalogue, FindsLimitsPrevailingTorquesAndToolClasses) {
+  const auto& catalogue = shippedCatalogue();
+  EXPECT_EQ(inMillimetres(catalogue.sizeLimits(*catalogue.thread("M10-LH"), "6H")->pitch.most), 9.206);
+  EXPECT_EQ(catalogue.prevailingTorque(*catalogue.thread("7/16-20"), "self-locking nut, reused")->minimum,
+            (StatedTorque{"8", &kPoundInch}));
+  EXPECT_EQ(catalogue.toolClass("II", "a")->deviationAt(newtonMetres(10)), 0.06);
+  EXPECT_EQ(catalogue.toolClass("II", "a")->deviationAt(newtonMetres(10.1)), 0.04);
+  EXPECT_FALSE(catalogue.toolClass("III", "A").has_value());
+}
+
 }  // namespace
 }  // namespace cw
