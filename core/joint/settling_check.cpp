@@ -65,23 +65,19 @@ Result<void> checkPlaces(const SettlingBolts& bolts, const PlateShape& shape) {
   return {};
 }
 
-Result<void> checkAnswer(const GasketAnswer& answer, double snugShare) {
+Result<void> checkAnswer(const GasketAnswer& answer) {
   if (!(answer.unloadingRatio >= 1 && answer.unloadingRatio <= 100))
     return fail(ErrorCode::OutOfRange, "gasket.unloading_ratio", number(answer.unloadingRatio),
                 {"a gasket cannot unload %1 times as stiff as it loads", {number(answer.unloadingRatio)}},
                 "1 to 100");
-  if (answer.liftsOff && snugShare == 0)
-    return fail(ErrorCode::InvalidInput, "snug_share", "0",
-                "on a gasket that lifts off, the part tips under the first bolt if no other is snug",
-                "a snug share above 0, such as 0.03");
   return {};
 }
 
-Result<void> checkFlexiblePart(const FlexiblePart& part, const SettlingJoint& joint) {
+Result<void> checkFlexiblePart(const FlexiblePart& part, const SettlingBolts& bolts) {
   CW_CHECK(checkPlate(part.plate));
-  CW_CHECK(checkHead(joint.bolts));
-  CW_CHECK(checkPlaces(joint.bolts, part.plate.plate.shape));
-  return checkAnswer(part.answer, joint.snugShare);
+  CW_CHECK(checkHead(bolts));
+  CW_CHECK(checkPlaces(bolts, part.plate.plate.shape));
+  return checkAnswer(part.answer);
 }
 
 Result<void> checkMatrix(const Flexibility& matrix, const SettlingBolts& bolts) {
@@ -109,66 +105,14 @@ Result<void> checkMatrix(const Flexibility& matrix, const SettlingBolts& bolts) 
   return {};
 }
 
-Result<void> checkTargets(const SettlingJoint& joint) {
-  const auto count = static_cast<std::size_t>(boltCount(joint));
-  if (joint.targets.size() != 1 && joint.targets.size() != count)
-    return fail(ErrorCode::InvalidInput, "target", number(static_cast<double>(joint.targets.size())),
-                {"%1 targets do not fit %2 bolts",
-                 {number(static_cast<double>(joint.targets.size())), number(static_cast<double>(count))}},
-                "one target for all, or one for each bolt");
-  for (const Force target : joint.targets) CW_CHECK(checkPositive("target", target.si(), 1e12, "N"));
-  return {};
-}
-
-Result<void> checkShare(const std::string& place, double share) {
-  if (share > 0 && share <= 2) return {};
-  return fail(ErrorCode::OutOfRange, place, number(share), {"%1 is no share of the target", {number(share)}},
-              "above 0, at most 2");
-}
-
-Result<void> checkPass(const std::string& place, const SettlingPass& pass, int bolts) {
-  CW_CHECK(checkShare(place + ".share", pass.share));
-  return checkOrder(place + ".order", pass.order, bolts);
-}
-
 }  // namespace
 
-Result<void> checkOrder(const std::string& place, const std::vector<int>& order, int bolts) {
-  std::vector<bool> seen(static_cast<std::size_t>(bolts), false);
-  const Message right("every bolt from 1 to %1 once", {number(bolts)});
-  for (const int bolt : order) {
-    if (bolt < 1 || bolt > bolts)
-      return fail(ErrorCode::InvalidInput, place, number(bolt), {"there is no bolt %1", {number(bolt)}},
-                  right);
-    if (seen[static_cast<std::size_t>(bolt - 1)])
-      return fail(ErrorCode::InvalidInput, place, number(bolt), {"bolt %1 comes twice", {number(bolt)}},
-                  right);
-    seen[static_cast<std::size_t>(bolt - 1)] = true;
-  }
-  for (int bolt = 1; bolt <= bolts; ++bolt)
-    if (!seen[static_cast<std::size_t>(bolt - 1)])
-      return fail(ErrorCode::InvalidInput, place, number(bolt), {"bolt %1 is missing", {number(bolt)}},
-                  right);
-  return {};
-}
-
-Result<void> checkSettling(const SettlingJoint& joint) {
+Result<void> checkJoint(const SettlingJoint& joint) {
   CW_CHECK(checkCount(boltCount(joint)));
   CW_CHECK(checkPositive("bolts.stiffness", joint.bolts.stiffness.si(), 1e15, "N/m"));
-  if (joint.snugShare != 0) CW_CHECK(checkShare("snug_share", joint.snugShare));
-  if (const auto* part = std::get_if<FlexiblePart>(&joint.body)) {
-    CW_CHECK(checkFlexiblePart(*part, joint));
-  } else {
-    CW_CHECK(checkMatrix(std::get<Flexibility>(joint.body), joint.bolts));
-  }
-  CW_CHECK(checkTargets(joint));
-  if (joint.passes.size() > 100)
-    return fail(ErrorCode::OutOfRange, "passes", number(static_cast<double>(joint.passes.size())),
-                {"%1 passes are too many", {number(static_cast<double>(joint.passes.size()))}},
-                "at most 100");
-  for (std::size_t i = 0; i < joint.passes.size(); ++i)
-    CW_CHECK(checkPass(fmt::format("passes[{}]", i), joint.passes[i], boltCount(joint)));
-  return {};
+  const auto* part = std::get_if<FlexiblePart>(&joint.body);
+  return part ? checkFlexiblePart(*part, joint.bolts)
+              : checkMatrix(std::get<Flexibility>(joint.body), joint.bolts);
 }
 
 }  // namespace cw

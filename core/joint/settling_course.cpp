@@ -2,61 +2,53 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
-#include "core/joint/settling_check.h"
-#include "core/joint/settling_springs.h"
+#include "core/joint/settling_steps.h"
 #include "core/joint/settling_tilt.h"
 
 namespace cw {
 namespace {
 
-SettlingSummary summaryOf(double share, std::vector<Force> loads) {
+double deviationOf(const std::vector<Force>& loads, Force mean) {
+  if (loads.size() < 2) return 0;
+  double squares = 0;
+  for (const Force load : loads) squares += std::pow(load / mean - 1, 2);
+  return std::sqrt(squares / static_cast<double>(loads.size() - 1));
+}
+
+SettlingSummary summaryOf(double share, std::span<const SettlingStep> steps) {
   SettlingSummary out;
   out.share = share;
-  const auto count = static_cast<double>(loads.size());
-  for (const Force load : loads) out.mean += load / count;
-  double squares = 0;
-  for (const Force load : loads) squares += std::pow((load - out.mean).si(), 2);
-  const auto [least, most] = std::minmax_element(loads.begin(), loads.end());
+  out.loads = steps.back().loads;
+  for (const Force load : out.loads) out.mean += load / static_cast<double>(out.loads.size());
+  const auto [least, most] = std::minmax_element(out.loads.begin(), out.loads.end());
   out.least = *least;
   out.most = *most;
   out.spread = (out.most - out.least) / out.mean;
-  out.deviation = loads.size() > 1 ? std::sqrt(squares / (count - 1)) / out.mean.si() : 0;
-  out.loads = std::move(loads);
+  out.deviation = deviationOf(out.loads, out.mean);
+  for (const SettlingStep& step : steps) {
+    out.worstTilt = std::max(out.worstTilt, step.tilt);
+    out.worstGapDifference = std::max(out.worstGapDifference, step.gapDifference);
+  }
   return out;
 }
 
 }  // namespace
 
-Result<SettlingCourse> settle(const SettlingJoint& joint) {
-  CW_CHECK(checkSettling(joint));
-  const SettlingModel model = settlingModel(joint);
+Result<SettlingCourse> settle(const SettlingModel& model, const Tightening& tightening) {
   SettlingSprings springs(model);
   const FaceFit faces(model.places);
+  const std::size_t perPass = model.bolts.size();
   SettlingCourse course;
-  if (joint.snugShare > 0) {
-    std::vector<Force> snug;
-    for (int i = 0; i < springs.bolts(); ++i) snug.push_back(joint.snugShare * targetOf(joint, i));
-    CW_CHECK(springs.drawTogether(snug));
-  }
-  for (std::size_t pass = 0; pass < joint.passes.size(); ++pass) {
-    Angle worstTilt;
-    Length worstGap;
-    for (const int number : joint.passes[pass].order) {
-      const int bolt = number - 1;
-      const Force goal = joint.passes[pass].share * targetOf(joint, bolt);
-      const bool moved = !springs.started(bolt) || springs.load(bolt) < goal;
-      if (moved) CW_CHECK(springs.pull(bolt, goal));
-      const FaceState face = faces.of(springs);
-      course.steps.push_back(
-          {static_cast<int>(pass) + 1, number, moved, springs.loads(), face.gapDifference, face.tilt});
-      worstTilt = std::max(worstTilt, face.tilt);
-      worstGap = std::max(worstGap, face.gapDifference);
-    }
-    course.passes.push_back(summaryOf(joint.passes[pass].share, springs.loads()));
-    course.passes.back().worstTilt = worstTilt;
-    course.passes.back().worstGapDifference = worstGap;
-  }
+  CW_CHECK(tighten(springs, tightening, [&](int pass, int bolt, bool moved) {
+    const FaceState face = faces.of(springs);
+    course.steps.push_back({pass, bolt, moved, springs.loads(), face.gapDifference, face.tilt});
+    if (course.steps.size() % perPass == 0)
+      course.passes.push_back(summaryOf(tightening.passes[static_cast<std::size_t>(pass - 1)].share,
+                                        std::span(course.steps).last(perPass)));
+    return true;
+  }));
   return course;
 }
 

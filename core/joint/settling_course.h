@@ -1,7 +1,8 @@
 #pragma once
 #include <vector>
 
-#include "core/joint/settling_joint.h"
+#include "core/joint/settling_model.h"
+#include "core/joint/settling_tightening.h"
 
 namespace cw {
 
@@ -40,7 +41,7 @@ struct SettlingCourse {
 /// Physics: elastic interaction (see SettlingModel). Not in it: creep, friction (see frictionTrials),
 /// bending and yielding of bolts, waviness and misalignment, everything that a gasket does beyond two
 /// straight lines. A prediction, never a bolt's load in a record.
-/// Errors: all of checkSettling, and OutOfRange for a joint that tips.
-Result<SettlingCourse> settle(const SettlingJoint& joint);
+/// Errors: those of `tighten` (settling_steps.h): what checkTightening refuses, a joint that tips.
+Result<SettlingCourse> settle(const SettlingModel& model, const Tightening& tightening);
 
 }  // namespace cw

@@ -21,8 +21,4 @@ int boltCount(const SettlingJoint& joint) {
   return static_cast<int>(std::get<std::vector<PlatePoint>>(joint.bolts.places).size());
 }
 
-Force targetOf(const SettlingJoint& joint, int bolt) {
-  return joint.targets.size() == 1 ? joint.targets.front() : joint.targets[static_cast<std::size_t>(bolt)];
-}
-
 }  // namespace cw

@@ -1,5 +1,4 @@
 #pragma once
-#include <optional>
 #include <variant>
 #include <vector>
 
@@ -26,27 +25,17 @@ struct SettlingBolts {
   bool goSlack = false;  ///< a bolt carries no push; without this the algebra stays linear
 };
 
-/// One trip through the order. Bolt numbers start at 1.
-struct SettlingPass {
-  double share = 1;  ///< of every bolt's target; above 0, at most 2
-  std::vector<int> order;
-};
-
 /// A plate-on-gasket with its bolts on it.
 struct FlexiblePart {
   PlateOnGasket plate;
   GasketAnswer answer;
 };
 
-/// A joint and how it is tightened: the whole input of the settling prediction.
+/// What is bolted together: the part and its gasket, or a measured or computed flexibility at the bolts
+/// that stands for both.
 struct SettlingJoint {
-  /// The part and its gasket, or a measured or computed flexibility at the bolts that stands for both.
   std::variant<FlexiblePart, Flexibility> body;
   SettlingBolts bolts;
-  std::vector<Force> targets;  ///< one for all, or one for each bolt
-  double snugShare = 0;        ///< every nut run to this share of its target at once before the first pass;
-                               ///< 0: a nut carries nothing before its turn, as if it were not there
-  std::vector<SettlingPass> passes;
 };
 
 /// Number of bolts the joint has.
@@ -54,8 +43,6 @@ int boltCount(const SettlingJoint& joint);
 
 /// Where the bolts are; empty if the joint gives a flexibility and no places.
 std::vector<PlatePoint> boltPlaces(const SettlingBolts& bolts);
-
-Force targetOf(const SettlingJoint& joint, int bolt);
 
 /// Most bolts one prediction takes; the algebra grows with their cube.
 inline constexpr int kMostSettlingBolts = 128;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/joint/settling_cells.h"
+#include "core/joint/settling_check.h"
 
 namespace cw {
 namespace {
@@ -57,7 +58,8 @@ SettlingModel partModel(const FlexiblePart& part, const SettlingJoint& joint) {
 
 }  // namespace
 
-SettlingModel settlingModel(const SettlingJoint& joint) {
+Result<SettlingModel> settlingModel(const SettlingJoint& joint) {
+  CW_CHECK(checkJoint(joint));
   SettlingModel model;
   if (const auto* part = std::get_if<FlexiblePart>(&joint.body)) {
     model = partModel(*part, joint);
@@ -71,10 +73,11 @@ SettlingModel settlingModel(const SettlingJoint& joint) {
   return model;
 }
 
-Flexibility boltFlexibility(const SettlingJoint& joint) {
+Result<Flexibility> boltFlexibility(const SettlingJoint& joint) {
   SettlingJoint linear = joint;
   if (auto* part = std::get_if<FlexiblePart>(&linear.body)) part->answer = {};
-  Flexibility out = settlingModel(linear).flexibility;
+  CW_TRY(model, settlingModel(linear));
+  Flexibility out = std::move(model.flexibility);
   for (int i = 0; i < out.size(); ++i) out.set(i, i, out(i, i) + headSqueeze(joint));
   return out;
 }

@@ -21,17 +21,21 @@ struct SettlingModel {
   std::vector<GasketCell> cells;   ///< none where the gasket is an even two-way spring
   std::vector<PlatePoint> places;  ///< of the bolts; may be empty
   bool boltsGoSlack = false;
+
+  int boltCount() const { return static_cast<int>(bolts.size()); }
 };
 
-/// Model of a joint that `checkSettling` has passed.
+/// The model of a joint, to be made once and used for any number of tightenings.
 ///
 /// Physics: Mindlin plate, gasket as springs, bolts as springs. Defaults, fitted to the finite-element
 /// joints of tests/data/settling/flange_fe.json: the squeeze of the part under a head, 0.33·h/(E·dw²) per
 /// newton, in series with the bolt; and of the part over the gasket, 0.2·h/E per unit pressure, in series
 /// with the gasket. A lifting or stiffening gasket is cut into cells: four to a bolt pitch, two rows.
-SettlingModel settlingModel(const SettlingJoint& joint);
+/// Errors: all of checkJoint.
+Result<SettlingModel> settlingModel(const SettlingJoint& joint);
 
 /// Flexibility at the bolts, the squeeze under the heads included: what a measurement at the bolts shows.
-Flexibility boltFlexibility(const SettlingJoint& joint);
+/// Errors: all of checkJoint.
+Result<Flexibility> boltFlexibility(const SettlingJoint& joint);
 
 }  // namespace cw

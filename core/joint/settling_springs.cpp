@@ -98,6 +98,7 @@ class SettlingSprings::State {
   Spring& spring(Index i) { return m_springs[static_cast<std::size_t>(i)]; }
   const Spring& spring(Index i) const { return m_springs[static_cast<std::size_t>(i)]; }
   Index bolts() const { return m_bolts; }
+  Index size() const { return m_position.size(); }
   double position(Index i) const { return m_position[i]; }
 
   double load(Index bolt) const {
@@ -115,8 +116,8 @@ class SettlingSprings::State {
     m_flexibility.noalias() -= (change / (1 + change * column[i]) * column) * column.transpose();
   }
 
-  /// Moves the body along flexibility × forces while `driven` bolts (all, or one) are turned by hand.
-  /// `direction` gives the movement per whole remaining change and is asked again after every event.
+  /// Moves the body from event to event. `direction` gives the movement that the whole change would make
+  /// and is asked again after every event; the `driven` bolt, if any, is held to its load by the wrench.
   template <class Direction>
   bool follow(Direction direction, Index driven) {
     const int most = 200 + 60 * static_cast<int>(m_springs.size());
@@ -151,7 +152,7 @@ class SettlingSprings::State {
 
   /// Pressed cells remember how far they were pressed.
   void press() {
-    for (Index i = m_bolts; i < m_position.size(); ++i)
+    for (Index i = m_bolts; i < size(); ++i)
       if (spring(i).contact == Contact::Pressed) spring(i).seat = std::max(spring(i).seat, m_position[i]);
   }
 
@@ -183,7 +184,7 @@ tl::unexpected<Error> noRest(int bolt) {
 Result<void> SettlingSprings::drawTogether(std::span<const Force> loads) {
   State& state = *m_state;
   const auto direction = [&] {
-    VectorXd move = VectorXd::Zero(state.column(0).size());
+    VectorXd move = VectorXd::Zero(state.size());
     for (Index i = 0; i < state.bolts(); ++i)
       move += loads[static_cast<std::size_t>(i)].si() * state.column(i);
     return move;
@@ -222,6 +223,12 @@ Result<void> SettlingSprings::remove(int bolt) {
 
 int SettlingSprings::bolts() const {
   return static_cast<int>(m_state->bolts());
+}
+
+bool SettlingSprings::canTip() const {
+  for (Index i = m_state->bolts(); i < m_state->size(); ++i)
+    if (m_state->spring(i).oneWay) return true;
+  return false;
 }
 
 Force SettlingSprings::load(int bolt) const {

@@ -32,6 +32,7 @@ class SettlingSprings {
   Result<void> remove(int bolt);
 
   int bolts() const;
+  bool canTip() const;  ///< some of the gasket lifts off
   Force load(int bolt) const;
   std::vector<Force> loads() const;
   bool started(int bolt) const;  ///< its nut has had its turn and is not removed

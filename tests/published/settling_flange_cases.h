@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/joint/settling_joint.h"
+#include "core/joint/settling_tightening.h"
 
 namespace cw {
 
@@ -32,7 +33,7 @@ inline void setRectangle(const nlohmann::json& from, SettlingJoint& joint, Plate
   joint.bolts.places = places;
 }
 
-/// The joint as it stands in the file, without passes.
+/// The joint as it stands in the file.
 inline SettlingJoint flangeJoint(const nlohmann::json& from) {
   SettlingJoint joint;
   PlateOnGasket plate;
@@ -43,7 +44,6 @@ inline SettlingJoint flangeJoint(const nlohmann::json& from) {
   joint.bolts.hole = metres(from.at("bearing_hole_diameter"));
   joint.bolts.bearing = metres(from.at("bearing_outer_diameter"));
   joint.bolts.stiffness = newtonsPerMetre(from.at("bolt_stiffness"));
-  joint.targets = {newtons(from.at("target"))};
   if (from.contains("r_inner")) {
     setRing(from, joint, plate);
   } else {
@@ -53,11 +53,11 @@ inline SettlingJoint flangeJoint(const nlohmann::json& from) {
   return joint;
 }
 
-inline std::vector<SettlingPass> flangePasses(const nlohmann::json& programme) {
-  std::vector<SettlingPass> passes;
+inline Tightening flangeTightening(const nlohmann::json& from, const nlohmann::json& programme) {
+  Tightening tightening{{newtons(from.at("target"))}, 0, {}};
   for (const auto& pass : programme.at("passes"))
-    passes.push_back({pass.at("fraction"), pass.at("order").get<std::vector<int>>()});
-  return passes;
+    tightening.passes.push_back({pass.at("fraction"), pass.at("order").get<std::vector<int>>()});
+  return tightening;
 }
 
 inline Flexibility flangeMatrix(const nlohmann::json& from) {

@@ -29,11 +29,12 @@ json loadsOf(const json& programme) {
   return loads;
 }
 
-double worstOfCase(const json& from, SettlingJoint joint) {
+double worstOfCase(const json& from, const SettlingJoint& joint) {
   double worst = 0;
+  const auto model = settlingModel(joint);
+  if (!model) ADD_FAILURE() << sentence(model.error());
   for (const auto& [name, programme] : from.at("programmes").items()) {
-    joint.passes = flangePasses(programme);
-    const auto course = settle(joint);
+    const auto course = settle(*model, flangeTightening(from, programme));
     if (!course) ADD_FAILURE() << sentence(course.error());
     if (course) worst = std::max(worst, worstDifference(*course, loadsOf(programme), from.at("target")));
   }
@@ -56,8 +57,8 @@ TEST(SettlingAgainstFiniteElements, SlackBoltsAgreeWithTheirComplementaritySolut
     joint.bolts.goSlack = true;
     for (const auto& [programme, content] : from.at("programmes").items()) {
       if (!content.contains("slack_loads")) continue;
-      joint.passes = flangePasses(content);
-      EXPECT_LT(worstDifference(*settle(joint), content.at("slack_loads"), from.at("target")), 1e-6)
+      const auto course = settle(*settlingModel(joint), flangeTightening(from, content));
+      EXPECT_LT(worstDifference(*course, content.at("slack_loads"), from.at("target")), 1e-6)
           << name << " " << programme;
       ++compared;
     }
@@ -75,7 +76,7 @@ TEST(SettlingAgainstFiniteElements, LoadsFromThePlateAreWithinTwoPercentOfTarget
 
 TEST(SettlingAgainstFiniteElements, FlexibilityOfThePlateIsCloseAtTheBoltAndItsNeighbour) {
   for (const auto& [name, from] : flangeCases().items()) {
-    const Flexibility ours = boltFlexibility(flangeJoint(from));
+    const Flexibility ours = *boltFlexibility(flangeJoint(from));
     const Flexibility theirs = flangeMatrix(from);
     EXPECT_NEAR(ours(0, 0) / theirs(0, 0), 1, 0.015) << name;
     EXPECT_NEAR((ours(1, 0) - theirs(1, 0)) / theirs(0, 0), 0, 0.01) << name;
