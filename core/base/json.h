@@ -88,15 +88,21 @@ class JsonReader {
   Result<std::string> nonEmpty(std::string_view key);  ///< a string with more than blanks
   Result<std::string> textOr(std::string_view key, std::string otherwise);  ///< absent or null: `otherwise`
   Result<std::int64_t> integer(std::string_view key, std::int64_t low, std::int64_t high);
+  Result<std::vector<std::int64_t>> integers(std::string_view key, std::int64_t low, std::int64_t high);
   Result<double> decimal(std::string_view key);  ///< any finite number
   Result<bool> booleanOr(std::string_view key, bool otherwise);
   Result<const Json::Array*> list(std::string_view key);  ///< an array that is present
   Result<const Json::Array*> listOrEmpty(std::string_view key);
-  const Json* optional(std::string_view key);  ///< nullptr if absent or null
+  Result<std::vector<std::string>> textsOrEmpty(std::string_view key);  ///< a list of non-empty strings
+  Result<JsonReader> object(std::string_view key);                      ///< reads the members of an object
+  const Json* optional(std::string_view key);                           ///< nullptr if absent or null
   bool has(std::string_view key) const;
 
   /// The members nobody asked for, so that a newer file's fields survive a round trip.
   Json::Object rest() const;
+
+  /// InvalidInput naming the first member nobody asked for: where there is no place to keep it.
+  Result<void> nothingElse() const;
 
   std::string placeOf(std::string_view key) const;
   const std::string& place() const { return m_place; }

@@ -5,6 +5,27 @@
 #include "core/base/json.h"
 
 namespace cw {
+namespace {
+
+Message wholeNumber(std::int64_t low, std::int64_t high) {
+  return {"write a whole number from %1 to %2", {std::to_string(low), std::to_string(high)}};
+}
+
+Result<std::int64_t> integerFrom(const Json& value, std::string place, std::int64_t low, std::int64_t high) {
+  const std::string text = canonical(value);
+  const auto* digits = value.number();
+  const auto end = digits == nullptr ? nullptr : digits->text.data() + digits->text.size();
+  std::int64_t number = 0;
+  if (digits == nullptr || std::from_chars(digits->text.data(), end, number).ptr != end)
+    return fail(ErrorCode::InvalidInput, std::move(place), text, {"%1 is not a whole number", {shown(text)}},
+                wholeNumber(low, high));
+  if (number < low || number > high)
+    return fail(ErrorCode::OutOfRange, std::move(place), text, {"%1 is out of range", {text}},
+                wholeNumber(low, high));
+  return number;
+}
+
+}  // namespace
 
 Result<JsonReader> JsonReader::of(const Json& value, std::string place) {
   if (const auto* members = value.object()) return JsonReader(*members, std::move(place));
@@ -53,21 +74,19 @@ Result<std::string> JsonReader::textOr(std::string_view key, std::string otherwi
 }
 
 Result<std::int64_t> JsonReader::integer(std::string_view key, std::int64_t low, std::int64_t high) {
-  const Json* value = take(key);
-  const Message expected{"write a whole number from %1 to %2", {std::to_string(low), std::to_string(high)}};
-  if (value == nullptr)
-    return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", expected);
-  const std::string shownValue = canonical(*value);
-  std::int64_t number = 0;
-  const auto* digits = value->number();
-  const auto end = digits == nullptr ? nullptr : digits->text.data() + digits->text.size();
-  if (digits == nullptr || std::from_chars(digits->text.data(), end, number).ptr != end)
-    return fail(ErrorCode::InvalidInput, placeOf(key), shownValue,
-                {"%1 is not a whole number", {shown(shownValue)}}, expected);
-  if (number < low || number > high)
-    return fail(ErrorCode::OutOfRange, placeOf(key), shownValue, {"%1 is out of range", {shownValue}},
-                expected);
-  return number;
+  if (const Json* value = take(key)) return integerFrom(*value, placeOf(key), low, high);
+  return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", wholeNumber(low, high));
+}
+
+Result<std::vector<std::int64_t>> JsonReader::integers(std::string_view key, std::int64_t low,
+                                                       std::int64_t high) {
+  CW_TRY(items, list(key));
+  std::vector<std::int64_t> out;
+  for (const Json& item : *items) {
+    CW_TRY(number, integerFrom(item, placeOf(key) + "[" + std::to_string(out.size()) + "]", low, high));
+    out.push_back(number);
+  }
+  return out;
 }
 
 Result<double> JsonReader::decimal(std::string_view key) {
@@ -106,11 +125,37 @@ Result<const Json::Array*> JsonReader::listOrEmpty(std::string_view key) {
   return list(key);
 }
 
+Result<std::vector<std::string>> JsonReader::textsOrEmpty(std::string_view key) {
+  CW_TRY(items, listOrEmpty(key));
+  std::vector<std::string> out;
+  for (const Json& item : *items) {
+    const auto* string = item.string();
+    if (string == nullptr || string->find_first_not_of(" \t\n") == std::string::npos)
+      return fail(ErrorCode::InvalidInput, placeOf(key) + "[" + std::to_string(out.size()) + "]",
+                  canonical(item), {"%1 is not a text", {shown(canonical(item))}}, "write a text in quotes");
+    out.push_back(*string);
+  }
+  return out;
+}
+
+Result<JsonReader> JsonReader::object(std::string_view key) {
+  if (const Json* value = take(key)) return of(*value, placeOf(key));
+  return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", "write { … }");
+}
+
 Json::Object JsonReader::rest() const {
   Json::Object out;
   for (const auto& [key, value] : *m_members)
     if (std::find(m_asked.begin(), m_asked.end(), key) == m_asked.end()) out.emplace(key, value);
   return out;
+}
+
+Result<void> JsonReader::nothingElse() const {
+  const Json::Object unknown = rest();
+  if (unknown.empty()) return {};
+  const std::string key = shown(unknown.begin()->first);
+  return fail(ErrorCode::InvalidInput, m_place, key, {"the field “%1” is not known here", {key}},
+              "leave it out");
 }
 
 }  // namespace cw

@@ -6,6 +6,7 @@
 
 #include "core/base/result.h"
 #include "core/pattern/shape.h"
+#include "core/units/unit.h"
 
 namespace cw {
 
@@ -52,6 +53,7 @@ using Outline = std::variant<RoundOutline, PolygonOutline>;
 /// file stores. Everything else is derived from it.
 struct Layout {
   Shape shape;
+  const LengthUnit* unit = &kMillimetre;  ///< in which the author gives its lengths
   View view{};
   Labels labels{};
   std::vector<std::size_t> leftOut{};  ///< holes of the shape (from 1) that hold no fastener

@@ -6,6 +6,7 @@
 
 #include "core/base/id.h"
 #include "core/base/json.h"
+#include "core/joint/guard.h"
 #include "core/pattern/layout.h"
 #include "core/pattern/passes.h"
 #include "core/units/stated.h"
@@ -20,6 +21,8 @@ struct Source {
   std::string revision;
   std::string date;   ///< of that revision, ISO 8601; may be empty
   Json::Object rest;  ///< fields this program does not know; written back as they were
+
+  bool operator==(const Source&) const = default;
 };
 
 /// A part or a consumable that the job uses.
@@ -30,6 +33,8 @@ struct Part {
   bool singleUse = false;    ///< a new one each time; the bench asks for it
   bool batchWanted = false;  ///< batch and expiry are recorded when it is used
   Json::Object rest;
+
+  bool operator==(const Part&) const = default;
 };
 
 enum class FastenerKind { Bolt, Screw, Stud, Nut };
@@ -43,13 +48,16 @@ struct Fastener {
   std::optional<StatedLength> length;
   std::string tapped;  ///< material it is screwed into; empty for a nut
   std::optional<StatedLength> engagement;
+  std::optional<Ungrounded> ungrounded;  ///< why its torque is not judged by what it could bear
   Json::Object rest;
+
+  bool operator==(const Fastener&) const = default;
 };
 
 enum class Reading { Value, Range, Maximum, Words };  ///< how the printed text was read
 
 /// How the torque is brought about.
-enum class Method { Torque, TorqueAndAngle };
+enum class Method { TorqueOnly, TorqueAndAngle };
 
 /// What the source prints, word for word, beside what was made of it, by whom and why.
 struct Specification {
@@ -63,17 +71,22 @@ struct Specification {
   std::optional<StatedTorque> aim;   ///< what the wrench is to apply; within [low, high]
   bool toleranceStated = false;      ///< false: low and high are the author's, by a rule named in `why`
   std::string condition;             ///< catalogue condition name; empty means the source does not say
-  Method method = Method::Torque;
+  Method method = Method::TorqueOnly;
   std::optional<StatedAngle> angle;  ///< for TorqueAndAngle, after the aim is reached
   std::string interpretedBy;
   std::string why;
   Json::Object rest;
+
+  bool operator==(const Specification&) const = default;
 };
 
 /// What differs at one position of a joint.
 struct PositionDetail {
   std::string fastener;       ///< id of a Fastener; empty: the joint's
   std::string specification;  ///< id of a Specification; empty: the joint's
+  Json::Object rest;
+
+  bool operator==(const PositionDetail&) const = default;
 };
 
 /// Fasteners at positions, what holds for them, and the way they are tightened.
@@ -87,10 +100,15 @@ struct Joint {
   std::string rule;                ///< name of the order's rule; empty if `order` was made by hand
   std::vector<std::string> order;  ///< labels in tightening order
   PassPlan passes;
+  std::vector<NoSecondTurn> noSecondTurn;  ///< why nothing may be turned again once it has its value
+  Json::Object layoutRest;                 ///< as `rest`, of the layout and of the passes
+  Json::Object passesRest;
   Json::Object rest;
 
   const std::string& fastenerAt(const std::string& label) const;
   const std::string& specificationAt(const std::string& label) const;
+
+  bool operator==(const Joint&) const = default;
 };
 
 enum class StepKind { Act, Check, Measure, Apply, Tighten, Hold };
@@ -100,6 +118,9 @@ enum class Witness { Watched, Independent };
 struct HoldDemand {
   Witness witness = Witness::Watched;
   std::vector<std::string> what;  ///< of "setting", "marks", "count", or words of the author's
+  Json::Object rest;
+
+  bool operator==(const HoldDemand&) const = default;
 };
 
 /// One thing to do.
@@ -114,6 +135,8 @@ struct Step {
   std::string low, high;           ///< Measure: limits in that unit, digits; empty for none
   std::optional<HoldDemand> hold;  ///< Hold: itself; Tighten: before its final pass
   Json::Object rest;
+
+  bool operator==(const Step&) const = default;
 };
 
 /// One revision of a procedure sheet, as its file says it.
@@ -139,6 +162,8 @@ struct Sheet {
   const Fastener* fastener(std::string_view fastenerId) const;
   const Specification* specification(std::string_view specificationId) const;
   const Source* source(std::string_view sourceId) const;
+
+  bool operator==(const Sheet&) const = default;
 };
 
 }  // namespace cw

@@ -13,12 +13,14 @@ Json toJson(const Stated<Tag>& stated) {
   return out;
 }
 
-/// Reads that form. InvalidInput naming `place` for anything else, an unknown unit included.
+/// Reads that form. InvalidInput naming `place` for anything else, an unknown unit or a third
+/// member included.
 template <class Tag>
 Result<Stated<Tag>> statedFromJson(const Json& value, const std::string& place) {
   CW_TRY(reader, JsonReader::of(value, place));
   CW_TRY(digits, reader.text("value"));
   CW_TRY(unit, reader.text("unit"));
+  CW_CHECK(reader.nothingElse());
   auto stated = statedFromCode<Tag>(digits, unit);
   if (!stated) return fail(within(place, stated.error()));
   return stated;
