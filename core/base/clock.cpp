@@ -3,92 +3,114 @@
 #include <fmt/format.h>
 
 #include <ctime>
+#include <optional>
 
 namespace cw {
 namespace {
 
 using namespace std::chrono;
 
-bool digits(std::string_view text, std::size_t from, std::size_t count, int& out) {
-  if (from + count > text.size()) return false;
-  out = 0;
-  for (std::size_t i = from; i < from + count; ++i) {
-    if (text[i] < '0' || text[i] > '9') return false;
-    out = out * 10 + (text[i] - '0');
+/// Reads fields of fixed width from the left. The first that is wrong makes `sound()` false for good.
+class FieldReader {
+ public:
+  explicit FieldReader(std::string_view text) : m_rest(text) {}
+
+  /// The next `width` digits, as a number of at most `most`.
+  int number(std::size_t width, int most) {
+    int value = 0;
+    for (std::size_t i = 0; i < width; ++i) value = value * 10 + digit();
+    m_sound = m_sound && value <= most;
+    return value;
   }
-  return true;
-}
-
-bool readDate(std::string_view text, year_month_day& out) {
-  int y = 0, m = 0, d = 0;
-  if (!digits(text, 0, 4, y) || !digits(text, 5, 2, m) || !digits(text, 8, 2, d) || text[4] != '-' ||
-      text[7] != '-')
-    return false;
-  out = year{y} / month{static_cast<unsigned>(m)} / day{static_cast<unsigned>(d)};
-  return out.ok() && y >= 1970;
-}
-
-/// "Z" or "±hh:mm" from `at` to the end.
-bool readOffset(std::string_view text, std::size_t at, minutes& out) {
-  if (text.substr(at) == "Z") {
-    out = minutes{0};
+  void expect(char c) { m_sound = take(c) && m_sound; }
+  bool take(char c) {
+    if (!m_rest.starts_with(c)) return false;
+    m_rest.remove_prefix(1);
     return true;
   }
-  int hour = 0, minute = 0;
-  if (text.size() != at + 6 || (text[at] != '+' && text[at] != '-') || text[at + 3] != ':' ||
-      !digits(text, at + 1, 2, hour) || !digits(text, at + 4, 2, minute) || hour > 23 || minute > 59)
-    return false;
-  out = minutes{(text[at] == '-' ? -1 : 1) * (hour * 60 + minute)};
-  return true;
+  bool atDigit() const { return !m_rest.empty() && m_rest[0] >= '0' && m_rest[0] <= '9'; }
+  int digit() {
+    m_sound = m_sound && atDigit();
+    if (!m_sound) return 0;
+    const int value = m_rest[0] - '0';
+    m_rest.remove_prefix(1);
+    return value;
+  }
+  bool sound() const { return m_sound; }
+  bool done() const { return m_sound && m_rest.empty(); }
+
+ private:
+  std::string_view m_rest;
+  bool m_sound = true;
+};
+
+year_month_day readDate(FieldReader& in) {
+  const year y{in.number(4, 9999)};
+  in.expect('-');
+  const month m{static_cast<unsigned>(in.number(2, 12))};
+  in.expect('-');
+  return y / m / day{static_cast<unsigned>(in.number(2, 31))};
 }
 
-bool readMoment(std::string_view text, Moment& out) {
-  year_month_day date;
-  int hour = 0, minute = 0, second = 0;
-  if (text.size() < 20 || !readDate(text.substr(0, 10), date) || text[10] != 'T' || text[13] != ':' ||
-      text[16] != ':' || !digits(text, 11, 2, hour) || !digits(text, 14, 2, minute) ||
-      !digits(text, 17, 2, second) || hour > 23 || minute > 59 || second > 59)
-    return false;
-  std::size_t at = 19;
-  int fraction = 0;
-  if (text[at] == '.') {
-    std::size_t end = at + 1;
-    while (end < text.size() && text[end] >= '0' && text[end] <= '9') ++end;
-    if (end == at + 1 || end > at + 10) return false;
-    for (std::size_t i = 0; i < 3; ++i)
-      fraction = fraction * 10 + (at + 1 + i < end ? text[at + 1 + i] - '0' : 0);
-    at = end;
-  }
-  if (at >= text.size() || !readOffset(text, at, out.offset)) return false;
-  out.utc =
-      sys_days{date} + hours{hour} + minutes{minute} + seconds{second} + milliseconds{fraction} - out.offset;
-  return true;
+bool isKnownDate(year_month_day date) {
+  return date.ok() && date.year() >= year{1970};
+}
+
+/// Nothing, or '.' and 1 to 9 digits, of which three count.
+milliseconds readFraction(FieldReader& in) {
+  if (!in.take('.')) return {};
+  int value = 100 * in.digit();
+  for (int place = 2, worth = 10; place <= 9 && in.atDigit(); ++place, worth /= 10)
+    value += worth * in.digit();
+  return milliseconds{value};
+}
+
+minutes readOffset(FieldReader& in) {
+  if (in.take('Z')) return {};
+  const int sign = in.take('-') ? -1 : 1;
+  if (sign > 0) in.expect('+');
+  const hours hour{in.number(2, 23)};
+  in.expect(':');
+  return sign * (hour + minutes{in.number(2, 59)});
+}
+
+std::optional<Moment> readMoment(std::string_view text) {
+  FieldReader in(text);
+  const year_month_day date = readDate(in);
+  in.expect('T');
+  const hours hour{in.number(2, 23)};
+  in.expect(':');
+  const minutes minute{in.number(2, 59)};
+  in.expect(':');
+  const seconds second{in.number(2, 59)};
+  const milliseconds fraction = readFraction(in);
+  const minutes offset = readOffset(in);
+  if (!in.done() || !isKnownDate(date)) return std::nullopt;
+  return Moment{sys_days{date} + hour + minute + second + fraction - offset, offset};
 }
 
 }  // namespace
 
 std::string rfc3339(const Moment& moment) {
   const auto local = moment.utc + moment.offset;
-  const auto day = floor<days>(local);
-  const year_month_day date{day};
-  const hh_mm_ss time{local - day};
+  const auto today = floor<days>(local);
+  const hh_mm_ss time{local - today};
   const auto away = abs(moment.offset).count();
-  return fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}.{:03}{}{:02}:{:02}", static_cast<int>(date.year()),
-                     static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()),
+  return fmt::format("{}T{:02}:{:02}:{:02}.{:03}{}{:02}:{:02}", isoDate(year_month_day{today}),
                      time.hours().count(), time.minutes().count(), time.seconds().count(),
                      time.subseconds().count(), moment.offset.count() < 0 ? '-' : '+', away / 60, away % 60);
 }
 
 Result<Moment> parseRfc3339(std::string_view text) {
-  Moment moment;
-  if (readMoment(text, moment)) return moment;
+  if (const auto moment = readMoment(text)) return *moment;
   return fail(ErrorCode::InvalidInput, "", text, {"“%1” is not a time", {shown(text)}},
               "write date, time and offset as in 2026-03-04T14:05:06+01:00");
 }
 
 Result<year_month_day> parseDate(std::string_view text) {
-  year_month_day date;
-  if (text.size() == 10 && readDate(text, date)) return date;
+  FieldReader in(text);
+  const year_month_day date = readDate(in);
+  if (in.done() && isKnownDate(date)) return date;
   return fail(ErrorCode::InvalidInput, "", text, {"“%1” is not a date", {shown(text)}},
               "write year, month and day as in 2026-03-04");
 }

@@ -2,15 +2,35 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "core/base/utf8.h"
 
 namespace cw {
+namespace {
+
+constexpr std::size_t kMostCharacters = 60;
+
+/// True for what a sentence must not carry into a terminal: control, zero-width and direction characters.
+bool isUnprintable(std::string_view character) {
+  if (character.size() == 1) return character[0] < 0x20 || character[0] == 0x7f;
+  const bool control = character >= "\u0080" && character <= "\u009f";
+  const bool zeroWidth = character >= "\u200b" && character <= "\u200f";
+  const bool direction =
+      (character >= "\u2028" && character <= "\u202e") || (character >= "\u2060" && character <= "\u206f");
+  return control || zeroWidth || direction || character == "\ufeff";
+}
+
+std::string escaped(std::string_view bytes) {
+  std::string out;
+  for (const char byte : bytes) out += fmt::format("\\x{:02x}", static_cast<unsigned char>(byte));
+  return out;
+}
+
+}  // namespace
 
 std::string sentence(const Error& error) {
-  std::string out = error.place.empty() ? std::string() : error.place + ": ";
-  out += plain(error.problem);
-  if (!error.expected.empty()) out += "; " + plain(error.expected);
-  return out + ".";
+  return sentence(error.place, error.problem, error.expected);
 }
 
 Error within(std::string outer, Error error) {
@@ -38,20 +58,13 @@ int exitCode(ErrorCode code) {
 }
 
 std::string shown(std::string_view value) {
-  constexpr std::size_t kMost = 60;
   std::string out;
-  std::size_t characters = 0;
-  for (std::size_t i = 0; i < value.size() && characters < kMost; ++characters) {
-    const std::size_t length = utf8SequenceLength(value.substr(i));
-    const auto byte = static_cast<unsigned char>(value[i]);
-    if (length == 0 || byte < 0x20 || byte == 0x7f) {
-      out += fmt::format("\\x{:02x}", byte);
-      ++i;
-    } else {
-      out += value.substr(i, length);
-      i += length;
-    }
-    if (characters + 1 == kMost && i < value.size()) out += "…";
+  for (std::size_t count = 0; !value.empty(); ++count) {
+    if (count == kMostCharacters) return out + "…";
+    const std::size_t length = utf8SequenceLength(value);
+    const std::string_view character = value.substr(0, std::max<std::size_t>(length, 1));
+    out += length == 0 || isUnprintable(character) ? escaped(character) : std::string(character);
+    value.remove_prefix(character.size());
   }
   return out;
 }

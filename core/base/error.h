@@ -45,7 +45,8 @@ Error within(std::string outer, Error error);
 /// Process exit code of section "Command line": 2 bad input, 3 file or storage trouble.
 int exitCode(ErrorCode code);
 
-/// A value fit to stand in a sentence: control bytes and invalid UTF-8 escaped, cut after 60 characters.
+/// A value fit to stand in a sentence: invalid UTF-8 and control, zero-width and direction characters escaped
+/// byte by byte (\x1b), the rest cut after 60 characters.
 std::string shown(std::string_view value);
 
 }  // namespace cw

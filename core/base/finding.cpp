@@ -10,10 +10,7 @@ bool hasBlocking(const Findings& findings) {
 }
 
 std::string sentence(const Finding& finding) {
-  std::string out = finding.place.empty() ? std::string() : finding.place + ": ";
-  out += plain(finding.problem);
-  if (!finding.cure.empty()) out += "; " + plain(finding.cure);
-  return out + ".";
+  return sentence(finding.place, finding.problem, finding.cure);
 }
 
 }  // namespace cw

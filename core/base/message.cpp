@@ -21,4 +21,11 @@ std::string plain(const Message& message) {
   return fill(message.text, message.arguments);
 }
 
+std::string sentence(const std::string& place, const Message& problem, const Message& remedy) {
+  std::string out = place.empty() ? "" : place + ": ";
+  out += plain(problem);
+  if (!remedy.empty()) out += "; " + plain(remedy);
+  return out + ".";
+}
+
 }  // namespace cw

@@ -26,7 +26,10 @@ struct Message {
 /// Puts `arguments[n-1]` where the template says %n. A place without an argument stays as it is.
 std::string fill(std::string_view text, const std::vector<std::string>& arguments);
 
-/// The English sentence.
+/// The English text.
 std::string plain(const Message& message);
+
+/// "place: problem; remedy." in English, on one line; a part that is empty leaves no trace.
+std::string sentence(const std::string& place, const Message& problem, const Message& remedy);
 
 }  // namespace cw

@@ -14,17 +14,22 @@ std::string fixed(double value, int decimals);
 /// trailing zeros after the point: 8.13, 1200, 0.0023.
 std::string significant(double value, int digits);
 
-/// "60 in·lbf": the stated digits, a thin space (U+2009), the unit's symbol ("90°" has no space).
+/// Digits with a unit's symbol as on screen: "60 in·lbf" with a thin space (U+2009), "90°" with none.
 template <class Tag>
-std::string text(const Stated<Tag>& stated) {
-  return stated.digits + (stated.unit->symbol == "°" ? "" : "\u2009") + std::string(stated.unit->symbol);
+std::string withSymbol(const std::string& digits, const Unit<Tag>& unit) {
+  return digits + (unit.symbol == "°" ? "" : "\u2009") + std::string(unit.symbol);
 }
 
-/// A derived value in a unit, to `digits` significant places, with thin space and symbol.
+/// A stated value as on screen, to the letter.
+template <class Tag>
+std::string text(const Stated<Tag>& stated) {
+  return withSymbol(stated.digits, *stated.unit);
+}
+
+/// A derived value in a unit, to `digits` significant digits, as on screen.
 template <class Tag>
 std::string text(Quantity<Tag> value, const Unit<Tag>& unit, int digits = 3) {
-  return significant(in(unit, value), digits) + (unit.symbol == "°" ? "" : "\u2009") +
-         std::string(unit.symbol);
+  return withSymbol(significant(in(unit, value), digits), unit);
 }
 
 /// "60 inch-pounds": where a wrench is set.

@@ -17,11 +17,7 @@ struct Unit {
   std::string_view words;   ///< where a wrench is set: "inch-pounds"
   std::int64_t numerator;   ///< SI value of one unit = numerator / denominator, exactly
   std::int64_t denominator;
-  double zero = 0;  ///< SI value at the unit's zero; only temperature points have one
-
-  constexpr double factor() const {
-    return static_cast<double>(numerator) / static_cast<double>(denominator);
-  }
+  long double offset = 0;  ///< what to add to count from absolute zero: 273.15 for °C, else nothing
 };
 
 using TorqueUnit = Unit<TorqueTag>;
@@ -71,6 +67,7 @@ inline constexpr StressUnit kBar{"bar", "bar", "bar", 100000, 1};
 inline constexpr StressUnit kPsi{"psi", "psi", "pounds per square inch", 8896443230521, 1290320000};
 inline constexpr StressUnit kKsi{"ksi", "ksi", "kips per square inch", 8896443230521, 1290320};
 
+// The one factor that is not exact: π to the 16 digits that a double holds.
 inline constexpr AngleUnit kDegree{"deg", "°", "degrees", 3141592653589793, 180000000000000000};
 inline constexpr AngleUnit kRadian{"rad", "rad", "radians", 1, 1};
 
@@ -78,9 +75,9 @@ inline constexpr StiffnessUnit kNewtonPerMetre{"N/m", "N/m", "newtons per metre"
 inline constexpr StiffnessUnit kKilonewtonPerMillimetre{"kN/mm", "kN/mm", "kilonewtons per millimetre",
                                                         1000000, 1};
 
-inline constexpr TemperatureUnit kKelvin{"K", "K", "kelvin", 1, 1, 0};
-inline constexpr TemperatureUnit kCelsius{"degC", "°C", "degrees Celsius", 1, 1, 273.15};
-inline constexpr TemperatureUnit kFahrenheit{"degF", "°F", "degrees Fahrenheit", 5, 9, 459.67 * 5 / 9};
+inline constexpr TemperatureUnit kKelvin{"K", "K", "kelvin", 1, 1};
+inline constexpr TemperatureUnit kCelsius{"degC", "°C", "degrees Celsius", 1, 1, 273.15L};
+inline constexpr TemperatureUnit kFahrenheit{"degF", "°F", "degrees Fahrenheit", 5, 9, 459.67L};
 
 inline constexpr MassUnit kKilogram{"kg", "kg", "kilograms", 1, 1};
 inline constexpr MassUnit kGram{"g", "g", "grams", 1, 1000};
@@ -134,26 +131,25 @@ const Unit<Tag>* unitWithCode(std::string_view code) {
   return nullptr;
 }
 
-/// `value` in units of `unit` as a quantity, and back.
-template <class Tag>
-constexpr Quantity<Tag> quantity(double value, const Unit<Tag>& unit) {
-  return Quantity<Tag>::si(
-      static_cast<double>(static_cast<long double>(value) * unit.numerator / unit.denominator) + unit.zero);
-}
-template <class Tag>
-constexpr double in(const Unit<Tag>& unit, Quantity<Tag> value) {
-  return static_cast<double>(static_cast<long double>(value.si() - unit.zero) * unit.denominator /
-                             unit.numerator);
-}
-
-/// `value` of one unit in another of the same kind, without passing through SI: within one unit in the
-/// last place of the exact rational (temperature points aside).
+/// `value` of one unit in another of the same kind, rounded to a double only at the end: within one unit in
+/// the last place of the exact rational number (a temperature point near zero: of the number before its
+/// offset).
 template <class Tag>
 constexpr double convert(double value, const Unit<Tag>& from, const Unit<Tag>& to) {
   if (&from == &to) return value;
-  if (from.zero != 0 || to.zero != 0) return in(to, quantity(value, from));
-  return static_cast<double>(static_cast<long double>(value) * from.numerator / from.denominator *
-                             to.denominator / to.numerator);
+  const long double si = (value + from.offset) * from.numerator / from.denominator;
+  return static_cast<double>(si * to.denominator / to.numerator - to.offset);
+}
+
+/// `value` in units of `unit` as a quantity, and back.
+template <class Tag>
+constexpr Quantity<Tag> quantity(double value, const Unit<Tag>& unit) {
+  return Quantity<Tag>::si(static_cast<double>((value + unit.offset) * unit.numerator / unit.denominator));
+}
+template <class Tag>
+constexpr double in(const Unit<Tag>& unit, Quantity<Tag> value) {
+  return static_cast<double>(static_cast<long double>(value.si()) * unit.denominator / unit.numerator -
+                             unit.offset);
 }
 
 }  // namespace cw
