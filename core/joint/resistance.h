@@ -4,7 +4,7 @@
 
 #include "core/base/result.h"
 #include "core/fastener/condition.h"
-#include "core/fastener/material.h"
+#include "core/fastener/bearing_face.h"
 #include "core/joint/wedge.h"
 #include "core/joint/working.h"
 

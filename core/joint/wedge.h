@@ -1,5 +1,5 @@
 #pragma once
-#include "core/fastener/material.h"
+#include "core/fastener/bearing_face.h"
 #include "core/fastener/thread.h"
 
 namespace cw {
