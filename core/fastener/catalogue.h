@@ -1,9 +1,12 @@
 #pragma once
+#include <array>
 #include <string>
 #include <string_view>
+#include <unordered_map>
+#include <vector>
 
 #include "core/base/result.h"
-#include "core/fastener/row_index.h"
+#include "core/fastener/tables.h"
 
 namespace cw {
 
@@ -55,8 +58,13 @@ class Catalogue {
   const Library& rows() const { return m_library; }
 
  private:
+  using Index = std::unordered_map<std::string, std::vector<std::size_t>>;
+
+  const std::vector<std::size_t>& found(RowKind kind, const std::string& key) const;
+  Result<void> index(RowKind kind, std::size_t row);
+
   Library m_library;
-  RowIndex m_index;
+  std::array<Index, kRowKinds.size()> m_indexes;
 };
 
 /// The library that comes with the program (resources/library), read once.

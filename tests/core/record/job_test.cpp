@@ -1,0 +1,208 @@
+#include "core/record/job.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/sample_job.h"
+
+namespace cw {
+namespace {
+
+using test::Bench;
+using test::inLbf;
+
+std::string refusal(const Result<void>& said) {
+  return said ? "allowed" : sentence(said.error());
+}
+
+TEST(Job, RunsFromStartToFinish) {
+  Bench bench;
+  EXPECT_EQ(bench.workThrough(""), "");
+  EXPECT_TRUE(bench.job().finished);
+  EXPECT_EQ(next(bench.job()).stage, Stage::Nothing);
+}
+
+TEST(Job, IsTheFoldOfItsEntries) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s5"), "");
+  Job again = *emptyJob(bench.job().shop, bench.job().id, bench.job().sheetBytes);
+  for (const Kept& kept : bench.job().entries) {
+    const auto read = entryFromJson(*parseJson(canonical(entryToJson(kept.entry))), "entry");
+    ASSERT_TRUE(read.has_value()) << sentence(read.error());
+    apply(again, *read);
+  }
+  EXPECT_EQ(again.head, bench.job().head);
+  EXPECT_EQ(next(again), next(bench.job()));
+}
+
+TEST(Job, NamesTheExactPositionToGoOnFrom) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  EXPECT_EQ(next(bench.job()).stage, Stage::HandStart);
+  ASSERT_TRUE(bench.say(HandStarted{"s5", 3, {"2"}}));
+  EXPECT_EQ(next(bench.job()).stage, Stage::HandStart);  // one would not start: clear it first
+  ASSERT_TRUE(bench.say(HandStarted{"s5", 4, {}}));
+  EXPECT_EQ(next(bench.job()).stage, Stage::ConfirmCondition);
+}
+
+TEST(Job, KeepsTheOrderOfPositions) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  ASSERT_TRUE(bench.say(HandStarted{"s5", 4, {}}));
+  ASSERT_TRUE(bench.say(ConditionConfirmed{"s5", "dry"}));
+  ASSERT_TRUE(bench.say(ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}));
+  EXPECT_NE(refusal(bench.say(PassCounted{"s5", 1, 3})).find("all 4 are to be done"), std::string::npos);
+  ASSERT_TRUE(bench.say(PassCounted{"s5", 1, 4}));
+  ASSERT_TRUE(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}));
+  Tightened pulled;
+  pulled.position = "1";
+  EXPECT_NE(refusal(bench.say(pulled)).find("have the second person look"), std::string::npos);
+  ASSERT_TRUE(bench.say("otto", SignedIn{}));
+  ASSERT_TRUE(
+      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  ASSERT_TRUE(bench.say(pulled));
+  EXPECT_NE(refusal(bench.say(pulled)).find("tightened already"), std::string::npos);
+  pulled.position = "2";
+  EXPECT_NE(refusal(bench.say(pulled)).find("position 3 is"), std::string::npos);
+  pulled.position = "9";
+  EXPECT_NE(refusal(bench.say(pulled)).find("no position “9”"), std::string::npos);
+}
+
+TEST(Job, AMismatchedSecondEntryKeepsTheHoldShut) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  for (Body body :
+       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
+                         ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
+    ASSERT_TRUE(bench.say(body));
+  EXPECT_NE(
+      refusal(bench.say(Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}))
+          .find("cannot be the second person"),
+      std::string::npos);
+  ASSERT_TRUE(bench.say("otto", SignedIn{}));
+  ASSERT_TRUE(
+      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("56"), {}, true}));
+  EXPECT_EQ(next(bench.job()).stage, Stage::WitnessBeforeFinal);
+}
+
+TEST(Job, PausesAndResumesAtThePosition) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s2"), "");
+  const Next before = next(bench.job());
+  ASSERT_TRUE(bench.say(Paused{"counter bell", false, "", ""}));
+  EXPECT_NE(refusal(bench.say(Measured{"s3", "0.05", "mm", ""})).find("paused"), std::string::npos);
+  EXPECT_NE(refusal(bench.say(Resumed{})).find("sign in"), std::string::npos);
+  ASSERT_TRUE(bench.say(SignedIn{}));
+  ASSERT_TRUE(bench.say(Resumed{}));
+  EXPECT_EQ(next(bench.job()), before);
+}
+
+TEST(Job, TakingApartAsksForTheSingleUsePartAnew) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s5"), "");
+  ASSERT_TRUE(bench.say(TakenApart{"s1", "weeps at position 3"}));
+  EXPECT_EQ(next(bench.job()).stage, Stage::ReadWarnings);
+  ASSERT_TRUE(bench.say(WarningsRead{"s1"}));
+  EXPECT_NE(refusal(bench.say(ActDone{"s1", false, "", ""})).find("used once only"), std::string::npos);
+  const auto overtaken = std::count_if(bench.job().entries.begin(), bench.job().entries.end(),
+                                       [](const Kept& kept) { return kept.overtaken; });
+  EXPECT_GT(overtaken, 10);
+}
+
+TEST(Job, ReadingsAreJudgedOnTheScaleInUse) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  for (Body body :
+       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
+                         ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
+    ASSERT_TRUE(bench.say(body));
+  ASSERT_TRUE(bench.say("otto", SignedIn{}));
+  ASSERT_TRUE(
+      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  Tightened pulled;
+  pulled.position = "1";
+  pulled.known = Known::Read;
+  EXPECT_NE(refusal(bench.say(pulled)).find("the reading is missing"), std::string::npos);
+  pulled.reading = StatedTorque{"7.3", &kNewtonMetre};
+  EXPECT_NE(refusal(bench.say(pulled)).find("not on the scale in use"), std::string::npos);
+  pulled.reading = inLbf("650");
+  EXPECT_NE(refusal(bench.say(pulled)).find("10 times the target"), std::string::npos);
+  pulled.reading = inLbf("74");
+  ASSERT_TRUE(bench.say(pulled));  // recorded, but the position stays to be done
+  EXPECT_EQ(next(bench.job()).position, "1");
+  pulled.reading = inLbf("66");
+  ASSERT_TRUE(bench.say(pulled));
+  EXPECT_EQ(next(bench.job()).position, "3");
+}
+
+TEST(Job, ACheckPassThatNeverSettlesStops) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  ASSERT_EQ(bench.workThrough("s4") == "", false);  // nothing of it can be said twice
+  for (Body body :
+       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
+                         ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
+    ASSERT_TRUE(bench.say(body));
+  ASSERT_TRUE(bench.say("otto", SignedIn{}));
+  ASSERT_TRUE(
+      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  for (const char* position : {"1", "3", "2", "4"}) {
+    Tightened pulled;
+    pulled.position = position;
+    ASSERT_TRUE(bench.say(pulled));
+  }
+  ASSERT_TRUE(bench.say(CheckPassMade{"s5", 1, {"1"}}));
+  ASSERT_TRUE(bench.say(CheckPassMade{"s5", 2, {"1"}}));
+  EXPECT_NE(refusal(bench.say(CheckPassMade{"s5", 3, {}})).find("stop: find the cause"), std::string::npos);
+}
+
+TEST(Job, RefusesAToolThatIsUnfitUnlessALeadAllowsIt) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  for (Body body :
+       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                         ToolSet{"s5", 1, "T-08", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4}})
+    ASSERT_TRUE(bench.say(body));  // an early pass needs range and unit only
+  EXPECT_NE(refusal(bench.say(ToolSet{"s5", 2, "T-99", inLbf("65"), {}, "", ""})).find("no tool “T-99”"),
+            std::string::npos);
+  EXPECT_NE(
+      refusal(bench.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "", ""})).find("ran out on 2026-02-01"),
+      std::string::npos);
+  EXPECT_NE(
+      refusal(bench.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "otto", "only one"})).find("no shop lead"),
+      std::string::npos);
+  EXPECT_NE(
+      refusal(bench.say(ToolSet{"s5", 2, "T-07", inLbf("56"), {}, "", ""})).find("not the specified torque"),
+      std::string::npos);
+  EXPECT_EQ(
+      refusal(bench.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "lena", "checked on the tester today"})),
+      "allowed");
+}
+
+TEST(Job, CorrectionsKeepBothValues) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough("s3"), "");
+  const int of = bench.job().count();
+  Corrected correction;
+  correction.of = of;
+  correction.reason = "misread the dial";
+  correction.now = bodyToJson(Measured{"s3", "0.25", "mm", ""});
+  ASSERT_EQ(refusal(bench.say(correction)), "allowed");
+  EXPECT_EQ(bench.job().entries[static_cast<std::size_t>(of - 1)].correctedBy, of + 1);
+  EXPECT_EQ(next(bench.job()).stage, Stage::Measure);  // 0.25 is out of limits: the step is open again
+  correction.now = bodyToJson(Measured{"s2", "0.25", "mm", ""});
+  EXPECT_NE(refusal(bench.say(correction)), "allowed");
+}
+
+TEST(Job, AnApprenticeNamesASupervisor) {
+  Bench bench;
+  ASSERT_TRUE(bench.start());
+  EXPECT_NE(refusal(bench.say("ada", SignedIn{})).find("apprentice"), std::string::npos);
+  EXPECT_NE(refusal(bench.say("wim", SignedIn{})).find("neither technician"), std::string::npos);
+  EXPECT_NE(refusal(bench.say("nobody", SignedIn{})).find("nobody here signs"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace cw
