@@ -41,15 +41,15 @@ Result<Worked<ClampBand>> clampFromTorque(Torque tightening, const ResistanceRan
   return Worked<ClampBand>{band, std::move(working)};
 }
 
-Result<Worked<TorqueBand>> torqueFromClamp(Force load, const ResistanceRange& resistance,
-                                           double toolDeviation, const Thread& thread) {
+Result<Worked<RequiredTorque>> torqueFromClamp(Force load, const ResistanceRange& resistance,
+                                               double toolDeviation, const Thread& thread) {
   CW_CHECK(checkNotNegative("clamp load", load, kKilonewton));
   CW_CHECK(checkDeviation("tool deviation", toolDeviation));
   CW_CHECK(checkBearable("clamp load", text(load, kKilonewton, 4), load, thread));
   const Torque typical = load * resistance.typical.arm;
   const double up = together(toolDeviation, resistance.high.arm / resistance.typical.arm - 1);
   const double down = together(toolDeviation, 1 - resistance.low.arm / resistance.typical.arm);
-  const TorqueBand band{typical * std::max(0.0, 1 - down), typical, typical * (1 + up)};
+  const RequiredTorque band{typical * std::max(0.0, 1 - down), typical, typical * (1 + up)};
 
   Working working = bandWorking(resistance, thread, toolDeviation);
   working.give("F", "clamp load", load, kNewton, "stated");
@@ -58,7 +58,7 @@ Result<Worked<TorqueBand>> torqueFromClamp(Force load, const ResistanceRange& re
   working.step("down", "√(δ²+(1-a_lo/a)²)", down);
   working.step("T_hi", "T·(1+up)", band.high, kNewtonMetre);
   working.step("T_lo", "T·max(0,1-down)", band.low, kNewtonMetre);
-  return Worked<TorqueBand>{band, std::move(working)};
+  return Worked<RequiredTorque>{band, std::move(working)};
 }
 
 Result<double> tighteningFactor(double scatter) {

@@ -13,7 +13,7 @@ struct ClampBand {
 };
 
 /// Torque that a clamp load takes, likewise.
-struct TorqueBand {
+struct RequiredTorque {
   Torque low;
   Torque typical;
   Torque high;
@@ -30,8 +30,8 @@ Result<Worked<ClampBand>> clampFromTorque(Torque tightening, const ResistanceRan
 
 /// Clamp load → torque: T = a·F, T_hi = T·(1 + √(δ² + (a_hi/a − 1)²)), T_lo = T·(1 − √(δ² + (1 − a_lo/a)²)).
 /// F ≥ 0; errors as above.
-Result<Worked<TorqueBand>> torqueFromClamp(Force load, const ResistanceRange& resistance,
-                                           double toolDeviation, const Thread& thread);
+Result<Worked<RequiredTorque>> torqueFromClamp(Force load, const ResistanceRange& resistance,
+                                               double toolDeviation, const Thread& thread);
 
 /// Scatter ±s and tightening factor αA = Fmax/Fmin, (1+s)/(1−s). s in [0, 1), αA ≥ 1.
 /// Source: VDI 2230 part 1, tightening factor. Worked example: WorkedExamples.E11.

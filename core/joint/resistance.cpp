@@ -43,22 +43,21 @@ Resistance byFriction(Friction friction, const Thread& thread, Length bearing) {
 }
 
 struct Corner {
-  const char* mark;  ///< what its symbols end in
+  std::string mark;  ///< what its symbols end in
   const Resistance& resistance;
 };
 
-std::vector<Corner> corners(const ResistanceRange& range) {
-  return {{"", range.typical}, {"_lo", range.low}, {"_hi", range.high}};
+std::vector<Corner> corners(const ResistanceRange& range, const std::string& mark) {
+  return {{mark, range.typical}, {mark + "_lo", range.low}, {mark + "_hi", range.high}};
 }
 
-Working nutFactorWorking(const ResistanceRange& range, const Thread& thread) {
+Working nutFactorWorking(const ResistanceRange& range, const Thread& thread, const std::string& end) {
   Working working;
   working.formula = "T = K·F·d";
   working.give("d", "nominal diameter", thread.diameter, kMillimetre, thread.provenance.source);
-  for (const auto& [mark, resistance] : corners(range)) {
-    const std::string k = std::string("K") + mark;
-    working.give(k, "nut factor", resistance.arm / thread.diameter, range.source);
-    working.step(std::string("a") + mark, k + "·d", resistance.arm, kMillimetre);
+  for (const auto& [mark, resistance] : corners(range, end)) {
+    working.give("K" + mark, "nut factor", resistance.arm / thread.diameter, range.source);
+    working.step("a" + mark, "K" + mark + "·d", resistance.arm, kMillimetre);
   }
   working.validity = {"below yield, for the pairing of parts the nut factor was found on"};
   return working;
@@ -81,18 +80,18 @@ void armSteps(Working& working, const std::string& mark, const Thread& thread, c
   working.step("a" + mark, "d2/2·w" + mark + "+µb" + mark + "·Db/2", resistance.arm, kMillimetre);
 }
 
-Working frictionWorking(const ResistanceRange& range, const Thread& thread) {
+Working frictionWorking(const ResistanceRange& range, const Thread& thread, const std::string& end) {
   Working working;
   working.formula = "T = F·[(d2/2)·tan(φ+ρ′) + µb·Db/2]";
   working.give("P", "pitch", thread.pitch, kMillimetre, thread.provenance.source);
   working.give("d2", "pitch diameter", thread.pitchDiameter, kMillimetre, thread.provenance.source);
   giveBearing(working, range);
-  for (const auto& [mark, resistance] : corners(range)) {
-    working.give(std::string("µt") + mark, "thread friction", resistance.friction.thread, range.source);
-    working.give(std::string("µb") + mark, "bearing friction", resistance.friction.bearing, range.source);
+  for (const auto& [mark, resistance] : corners(range, end)) {
+    working.give("µt" + mark, "thread friction", resistance.friction.thread, range.source);
+    working.give("µb" + mark, "bearing friction", resistance.friction.bearing, range.source);
   }
   working.step("tanφ", "P/(π·d2)", thread.pitch / (kPi * thread.pitchDiameter));
-  for (const auto& [mark, resistance] : corners(range)) armSteps(working, mark, thread, resistance);
+  for (const auto& [mark, resistance] : corners(range, end)) armSteps(working, mark, thread, resistance);
   working.validity = {"below yield, steady turning, 60° thread"};
   working.sources = {"VDI 2230 part 1, exact wedge form"};
   return working;
@@ -158,9 +157,9 @@ Result<ResistanceRange> unstatedResistance(const Thread& thread, const std::opti
   return range;
 }
 
-Working workingOf(const ResistanceRange& range, const Thread& thread) {
-  Working working =
-      range.basis == Basis::NutFactor ? nutFactorWorking(range, thread) : frictionWorking(range, thread);
+Working workingOf(const ResistanceRange& range, const Thread& thread, const std::string& end) {
+  Working working = range.basis == Basis::NutFactor ? nutFactorWorking(range, thread, end)
+                                                    : frictionWorking(range, thread, end);
   if (!range.stated)
     working.cautions.push_back("the condition is not stated; the widest usual friction is assumed");
   return working;

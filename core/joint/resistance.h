@@ -58,7 +58,8 @@ Result<ResistanceRange> resistanceByFriction(const Range& threadFriction, const 
 /// VDI 2230 table A1 spans (friction classes A to C).
 Result<ResistanceRange> unstatedResistance(const Thread& thread, const std::optional<BearingFace>& face);
 
-/// How the three arms came about: symbols a, a_lo, a_hi (mm), T = a·F.
-Working workingOf(const ResistanceRange& range, const Thread& thread);
+/// How the three arms came about: symbols a, a_lo, a_hi (mm), T = a·F. `end` is put behind each symbol of
+/// the condition ("a2_lo"), so that two of them fit on one sheet.
+Working workingOf(const ResistanceRange& range, const Thread& thread, const std::string& end = "");
 
 }  // namespace cw

@@ -4,6 +4,8 @@
 #include <string>
 
 #include "core/fastener/catalogue.h"
+#include "core/fastener/material.h"
+#include "core/units/format.h"
 #include "core/units/parse.h"
 
 // Fasteners for the tests of this room: from the shipped library, or made up on the spot.
