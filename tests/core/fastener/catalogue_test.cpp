@@ -2,22 +2,12 @@
 
 #include <gmock/gmock.h>
 
-#include "core/base/resource.h"
 #include "core/units/unit.h"
 
 namespace cw {
 namespace {
 
 using testing::HasSubstr;
-
-TEST(ShippedLibrary, EveryRowIsRead) {
-  Library library;
-  for (const std::string_view path : resourcesBelow("library/"))
-    for (const Finding& finding : addTable(library, resource(path)))
-      ADD_FAILURE() << path << " " << sentence(finding);
-  const auto made = Catalogue::make(library);
-  EXPECT_TRUE(made.has_value()) << sentence(made.error());
-}
 
 TEST(CatalogueThread, IsFoundHoweverItIsWritten) {
   const auto& catalogue = shippedCatalogue();
