@@ -5,6 +5,7 @@
 
 #include "core/fastener/catalogue.h"
 #include "core/fastener/material.h"
+#include "core/joint/stripping.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
 
@@ -34,6 +35,16 @@ inline StatedTorque torque(std::string_view written) {
 /// A face whose mean bearing diameter is `mean`.
 inline BearingFace faceWithMean(Length mean) {
   return {"test face", "", mean * 1.2, mean * 0.8, {}};
+}
+
+/// A tapped hole in cast aluminium, shear strength 130 MPa.
+inline TappedHole castingHole(Length engagement) {
+  TappedHole hole;
+  hole.material.name = "cast aluminium";
+  hole.material.shearStrength = megapascals(130);
+  hole.material.provenance.source = "test";
+  hole.engagement = engagement;
+  return hole;
 }
 
 /// The English sentence of a refusal; empty, and the test fails, if there was none.

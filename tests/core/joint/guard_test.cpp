@@ -22,13 +22,6 @@ std::vector<std::string> said(const Judgement& judgement) {
   return out;
 }
 
-TappedHole inCasting(Length engagement) {
-  TappedHole hole;
-  hole.material = {"cast aluminium", "cast aluminium", megapascals(130), gigapascals(70), "", {}};
-  hole.engagement = engagement;
-  return hole;
-}
-
 TEST(Guard, IsSilentOnAnOrdinaryValue) {
   const Judgement judgement = judge(torque("25 N.m"), subject("M8", "8.8")).value();
   EXPECT_EQ(judgement.verdict, Verdict::InBand);
@@ -63,12 +56,12 @@ TEST(Guard, NoValueOfTheBandStaysInItWhenInchPoundsAreExchanged) {
 TEST(Guard, SteelScrewInACastingIsLimitedByTheCasting) {
   GuardSubject m6 = subject("M6", "12.9");
   const Judgement inSteel = judge(torque("16 N.m"), m6).value();
-  m6.hole = inCasting(millimetres(6));
+  m6.hole = castingHole(millimetres(6));
   const Judgement inAluminium = judge(torque("16 N.m"), m6).value();
   EXPECT_EQ(inSteel.verdict, Verdict::InBand);
   EXPECT_EQ(inAluminium.verdict, Verdict::AboveBand);
   EXPECT_EQ(inAluminium.limit, Limit::ThreadStripping);
-  m6.hole = inCasting(millimetres(24));
+  m6.hole = castingHole(millimetres(24));
   EXPECT_EQ(judge(torque("16 N.m"), m6)->limit, Limit::BoltYield);
 }
 
@@ -99,7 +92,7 @@ TEST(Guard, RefusesAMetricThreadWithAnInchGrade) {
 
 TEST(Guard, RefusesEngagementLongerThanTheThread) {
   GuardSubject made = subject("M6", "8.8");
-  made.hole = inCasting(millimetres(20));
+  made.hole = castingHole(millimetres(20));
   made.hole->threadLength = millimetres(12);
   EXPECT_EQ(
       refusal(judge(torque("8 N.m"), made)),

@@ -68,9 +68,7 @@ TEST(Working, OfStrippingAndOfTheGuardsBandCanBeRecomputed) {
   screw.thread = thread("M6");
   screw.grade = grade("12.9", screw.thread);
   expectRecomputable(capacityWorking(screw).value());
-  TappedHole hole;
-  hole.material = {"cast aluminium", "cast aluminium", megapascals(130), gigapascals(70), "", {"test", true, ""}};
-  hole.engagement = millimetres(9);
+  const TappedHole hole = castingHole(millimetres(9));
   expectRecomputable(stripping(screw.thread, *screw.grade, hole).value().working);
   screw.hole = hole;
   screw.condition = condition("oiled");
