@@ -78,7 +78,8 @@ Result<void> checkBand(const std::string& place, const Band& band, const Rectang
                 "x and y each from a smaller to a larger number");
   if (band.sign != 1 && band.sign != -1)
     return fail(ErrorCode::InvalidInput, place + ".sign", fmt::format("{}", band.sign),
-                "%1 is no sign of a band", "1 to add the band or -1 to cut it out");
+                {"%1 is no sign of a band", {fmt::format("{}", band.sign)}},
+                "1 to add the band or -1 to cut it out");
   const double halfLength = part.length.si() / 2 + kGrain;
   const double halfWidth = part.width.si() / 2 + kGrain;
   if (band.fromX.si() < -halfLength || band.toX.si() > halfLength || band.fromY.si() < -halfWidth ||
@@ -134,7 +135,7 @@ Result<void> checkBandGasket(const Plate& plate, const GasketShape& gasket) {
   const auto* bands = std::get_if<std::vector<Band>>(&gasket);
   if (!bands)
     return fail(ErrorCode::InvalidInput, "gasket.shape", "annulus",
-                "a rectangular part cannot be computed on an %1", "bands as gasket");
+                "a rectangular part cannot be computed on an annulus", "bands as gasket");
   if (bands->size() > 100)
     return fail(ErrorCode::OutOfRange, "gasket.bands", fmt::format("{}", bands->size()),
                 {"%1 bands are too many", {fmt::format("{}", bands->size())}}, "at most 100");
