@@ -15,17 +15,6 @@ void append(std::vector<Row>& rows, const std::vector<Row>& more) {
   rows.insert(rows.end(), more.begin(), more.end());
 }
 
-bool overlap(const Grade& a, const Grade& b) {
-  return a.from < b.upTo && b.from < a.upTo;
-}
-
-/// Rows of one grade share a name as long as their sizes do not overlap.
-bool mayShareName(const Library& library, RowKind kind, std::size_t a, std::size_t b) {
-  if (a == b) return true;
-  return kind == RowKind::Grade && library.grades[a].name == library.grades[b].name &&
-         !overlap(library.grades[a], library.grades[b]);
-}
-
 std::optional<Length> holeOfFit(const ClearanceHole& hole, HoleFit fit) {
   if (fit == HoleFit::Normal) return hole.normal;
   return fit == HoleFit::Close ? hole.close : hole.loose;
@@ -37,20 +26,9 @@ Result<Catalogue> Catalogue::make(Library library) {
   Catalogue made;
   made.m_library = std::move(library);
   for (const RowKind kind : kRowKinds)
-    for (std::size_t row = 0; row < countOf(made.m_library, kind); ++row) CW_CHECK(made.index(kind, row));
+    for (std::size_t row = 0; row < countOf(made.m_library, kind); ++row)
+      CW_CHECK(made.m_index.add(made.m_library, kind, row));
   return made;
-}
-
-Result<void> Catalogue::index(RowKind kind, std::size_t row) {
-  for (const std::string& key : keysOf(m_library, kind, row)) {
-    auto& rows = m_indexes[static_cast<std::size_t>(kind)][key];
-    for (const std::size_t other : rows)
-      if (!mayShareName(m_library, kind, other, row))
-        return fail(ErrorCode::Conflict, std::string(nameOf(kind)), key,
-                    {"two rows answer to “%1”", {shown(key)}}, "give one of them another name");
-    if (rows.empty() || rows.back() != row) rows.push_back(row);
-  }
-  return {};
 }
 
 Result<Catalogue> Catalogue::with(const Library& more) const {
@@ -67,20 +45,13 @@ Result<Catalogue> Catalogue::with(const Library& more) const {
   return make(std::move(all));
 }
 
-const std::vector<std::size_t>& Catalogue::found(RowKind kind, const std::string& key) const {
-  static const std::vector<std::size_t> kNone;
-  const Index& rows = m_indexes[static_cast<std::size_t>(kind)];
-  const auto at = rows.find(key);
-  return at == rows.end() ? kNone : at->second;
-}
-
 bool Catalogue::answers(RowKind kind, const std::string& key) const {
-  return !found(kind, key).empty();
+  return !m_index.find(kind, key).empty();
 }
 
 Result<Thread> Catalogue::thread(std::string_view written) const {
   const FoldedThread folded = foldedThread(written);
-  const auto& rows = found(RowKind::Thread, folded.key);
+  const auto& rows = m_index.find(RowKind::Thread, folded.key);
   if (rows.empty()) return noThread(written, m_library);
   Thread thread = m_library.threads[rows.front()];
   if (folded.leftHand) {
@@ -91,7 +62,7 @@ Result<Thread> Catalogue::thread(std::string_view written) const {
 }
 
 Result<Grade> Catalogue::grade(std::string_view written, const Thread& thread) const {
-  const auto& rows = found(RowKind::Grade, foldedName(written));
+  const auto& rows = m_index.find(RowKind::Grade, foldedName(written));
   if (rows.empty()) return noGrade(written, m_library);
   const Grade& first = m_library.grades[rows.front()];
   if (first.system && *first.system != thread.system) return otherSystem(written, first, thread);
@@ -111,25 +82,25 @@ Result<Grade> Catalogue::grade(std::string_view written, const Thread& thread) c
 }
 
 Result<Condition> Catalogue::condition(std::string_view written) const {
-  const auto& rows = found(RowKind::Condition, foldedName(written));
+  const auto& rows = m_index.find(RowKind::Condition, foldedName(written));
   if (rows.empty()) return noCondition(written, m_library);
   return m_library.conditions[rows.front()];
 }
 
 Result<TappedMaterial> Catalogue::material(std::string_view written) const {
-  const auto& rows = found(RowKind::Material, foldedName(written));
+  const auto& rows = m_index.find(RowKind::Material, foldedName(written));
   if (rows.empty()) return noMaterial(written, m_library);
   return m_library.materials[rows.front()];
 }
 
 Result<Head> Catalogue::head(std::string_view kind, const Thread& thread) const {
-  const auto& rows = found(RowKind::Head, headKey(kind, thread.system, thread.diameter));
+  const auto& rows = m_index.find(RowKind::Head, headKey(kind, thread.system, thread.diameter));
   if (rows.empty()) return noHead(kind, thread, m_library);
   return m_library.heads[rows.front()];
 }
 
 Result<ClearanceHole> Catalogue::clearanceHole(const Thread& thread) const {
-  const auto& rows = found(RowKind::ClearanceHole, sizeKey(thread.system, thread.diameter));
+  const auto& rows = m_index.find(RowKind::ClearanceHole, sizeKey(thread.system, thread.diameter));
   if (rows.empty())
     return fail(ErrorCode::NotFound, "clearance hole", thread.designation,
                 {"the library has no clearance hole for %1", {thread.designation}},
@@ -153,7 +124,7 @@ Result<BearingFace> Catalogue::bearingFace(std::string_view kind, const Thread& 
 }
 
 Result<SizeLimits> Catalogue::sizeLimits(const Thread& thread, std::string_view toleranceClass) const {
-  const auto& rows = found(RowKind::SizeLimits, limitsKey(thread.designation, toleranceClass));
+  const auto& rows = m_index.find(RowKind::SizeLimits, limitsKey(thread.designation, toleranceClass));
   if (rows.empty())
     return fail(ErrorCode::NotFound, "tolerance class", toleranceClass,
                 {"the library has no limits %1 for %2", {shown(toleranceClass), thread.designation}},
@@ -162,7 +133,7 @@ Result<SizeLimits> Catalogue::sizeLimits(const Thread& thread, std::string_view 
 }
 
 Result<PrevailingTorque> Catalogue::prevailingTorque(const Thread& thread, std::string_view fastener) const {
-  const auto& rows = found(RowKind::PrevailingTorque, prevailingKey(thread.designation, fastener));
+  const auto& rows = m_index.find(RowKind::PrevailingTorque, prevailingKey(thread.designation, fastener));
   if (rows.empty())
     return fail(
         ErrorCode::NotFound, "prevailing torque", fastener,
@@ -172,7 +143,7 @@ Result<PrevailingTorque> Catalogue::prevailingTorque(const Thread& thread, std::
 }
 
 Result<ToolClass> Catalogue::toolClass(std::string_view type, std::string_view letter) const {
-  const auto& rows = found(RowKind::ToolClass, toolClassKey(type, letter));
+  const auto& rows = m_index.find(RowKind::ToolClass, toolClassKey(type, letter));
   if (rows.empty())
     return fail(ErrorCode::NotFound, "tool class", letter,
                 {"ISO 6789-1 has no class %1 of type %2", {shown(letter), shown(type)}},

@@ -1,12 +1,9 @@
 #pragma once
-#include <array>
 #include <string>
 #include <string_view>
-#include <unordered_map>
-#include <vector>
 
 #include "core/base/result.h"
-#include "core/fastener/tables.h"
+#include "core/fastener/row_index.h"
 
 namespace cw {
 
@@ -58,13 +55,8 @@ class Catalogue {
   const Library& rows() const { return m_library; }
 
  private:
-  using Index = std::unordered_map<std::string, std::vector<std::size_t>>;
-
-  const std::vector<std::size_t>& found(RowKind kind, const std::string& key) const;
-  Result<void> index(RowKind kind, std::size_t row);
-
   Library m_library;
-  std::array<Index, kRowKinds.size()> m_indexes;
+  RowIndex m_index;
 };
 
 /// The library that comes with the program (resources/library), read once.

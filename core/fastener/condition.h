@@ -19,14 +19,14 @@ struct Range {
 /// At least one of the three ranges is present. Dimensionless: nut factor within (0, 1], friction within
 /// (0, 0.5].
 struct Condition {
-  std::string name;                      ///< "dry", "oiled", "moly paste"; unique, lower case
-  std::string label;                     ///< as shown: "Steel, dry, as received"
-  std::optional<Range> nutFactor;        ///< K of T = K·F·d
-  std::optional<Range> threadFriction;   ///< µt
-  std::optional<Range> bearingFriction;  ///< µb
-  Provenance provenance;                 ///< sources of all ranges; seen only if each was
-  std::vector<std::string> aliases;      ///< other names it goes by: "lubed"
-  std::string note;
+  std::string name;                       ///< "dry", "oiled", "moly paste"; unique, lower case
+  std::string label;                      ///< as shown: "Steel, dry, as received"
+  std::optional<Range> nutFactor;         ///< K of T = K·F·d
+  std::optional<Range> threadFriction;    ///< µt
+  std::optional<Range> bearingFriction;   ///< µb
+  Provenance provenance;                  ///< sources of all ranges; seen only if each was
+  std::vector<std::string> aliases = {};  ///< other names it goes by: "lubed"
+  std::string note = {};
 };
 
 }  // namespace cw

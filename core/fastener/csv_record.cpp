@@ -21,9 +21,13 @@ bool endsWithLetters(const std::string& cell) {
 
 }  // namespace
 
+std::string CsvRecord::place() const {
+  return fmt::format("line {}", m_row.line);
+}
+
 tl::unexpected<Error> CsvRecord::refuse(std::string_view column, Message problem, Message expected,
                                         ErrorCode code) const {
-  return fail(code, fmt::format("line {}, {}", m_row.line, column), optionalText(column), std::move(problem),
+  return fail(code, fmt::format("{}, {}", place(), column), optionalText(column), std::move(problem),
               std::move(expected));
 }
 

@@ -38,6 +38,8 @@ class CsvRecord {
   Result<const LengthUnit*> threadUnit() const;
   /// Columns `source`, `known` ("seen" or "memory") and `author`.
   Result<Provenance> provenance() const;
+  /// "line 12".
+  std::string place() const;
   /// An error about one cell of this row.
   tl::unexpected<Error> refuse(std::string_view column, Message problem, Message expected,
                                ErrorCode code = ErrorCode::InvalidInput) const;

@@ -20,8 +20,8 @@ struct Grade {
   Stress tensile;                      ///< Rm, minimum
   std::optional<ThreadSystem> system;  ///< none: used with both
   Provenance provenance;
-  std::vector<std::string> aliases;  ///< other names it goes by: "grade 5"
-  std::string note;
+  std::vector<std::string> aliases = {};  ///< other names it goes by: "grade 5"
+  std::string note = {};
   const LengthUnit* sizeUnit = &kMillimetre;    ///< in which the source states sizes
   const StressUnit* stressUnit = &kMegapascal;  ///< in which the source states strength
 };

@@ -14,8 +14,8 @@ struct TappedMaterial {
   Stress modulus;        ///< Young's modulus
   std::string caution;   ///< shown wherever a result rests on it; empty if none
   Provenance provenance;
-  std::vector<std::string> aliases;
-  std::string note;
+  std::vector<std::string> aliases = {};
+  std::string note = {};
 };
 
 }  // namespace cw

@@ -23,7 +23,7 @@ struct Thread {
   Area stressArea;                   ///< As: tabulated where a table has it, else by formula
   bool stressAreaTabulated = false;  ///< false: by formula, see profile.h
   Provenance provenance;
-  std::string note;  ///< "coarse", "fine" …
+  std::string note = {};  ///< "coarse", "fine" …
 };
 
 }  // namespace cw
