@@ -25,6 +25,7 @@ function(cw_test name)
   add_executable(${name} ${sources})
   target_link_libraries(${name} PRIVATE ${arg_LINKS})
   target_compile_definitions(${name} PRIVATE
+    CW_SOURCE="${CMAKE_SOURCE_DIR}"
     CW_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data" CW_RESOURCES="${CMAKE_SOURCE_DIR}/resources"
     CW_PICTURES="${CMAKE_BINARY_DIR}/pictures")
   add_test(NAME ${name} COMMAND ${name})

@@ -40,7 +40,8 @@ MATCHER(IsOk, negation ? "is refused" : "is not refused") {
 
 /// A Result that holds a value matching `inner`.
 MATCHER_P(IsOkAnd, inner,
-          "is not refused and " + testing::DescribeMatcher<typename std::decay_t<arg_type>::value_type>(inner)) {
+          "is not refused and " +
+              testing::DescribeMatcher<typename std::decay_t<arg_type>::value_type>(inner)) {
   return arg.has_value() && testing::ExplainMatchResult(inner, *arg, result_listener);
 }
 
