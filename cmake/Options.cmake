@@ -2,6 +2,7 @@
 option(CW_BUILD_TESTS "Build the tests and benchmarks" ON)
 option(CW_WERROR "Warnings are errors" ON)
 option(CW_FUZZ "Build the libFuzzer targets (needs clang)" OFF)
+set(CW_FUZZ_RUNS 100000 CACHE STRING "Inputs that each libFuzzer test tries")
 set(CW_SANITIZE "" CACHE STRING "Sanitizers as a list for -fsanitize, e.g. address,undefined")
 
 if(NOT CMAKE_BUILD_TYPE)
@@ -23,7 +24,11 @@ target_include_directories(cw_options INTERFACE ${CMAKE_SOURCE_DIR})
 target_compile_options(cw_options INTERFACE
   -Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Wold-style-cast -Wcast-align -Woverloaded-virtual
   -Wconversion -Wdouble-promotion -Wformat=2 -Wimplicit-fallthrough
-  -fpch-preprocess $<$<BOOL:${CW_WERROR}>:-Werror>)
+  $<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess> $<$<BOOL:${CW_WERROR}>:-Werror>)
+if(CW_FUZZ)
+  set(CW_SANITIZE address,undefined)
+  target_compile_options(cw_options INTERFACE -fsanitize=fuzzer-no-link)
+endif()
 if(CW_SANITIZE)
   target_compile_options(cw_options INTERFACE -fsanitize=${CW_SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=all)
   target_link_options(cw_options INTERFACE -fsanitize=${CW_SANITIZE})

@@ -31,3 +31,25 @@ function(cw_test name)
   add_test(NAME ${name} COMMAND ${name})
   set_tests_properties(${name} PROPERTIES TIMEOUT ${arg_TIMEOUT} LABELS "${arg_LABELS}")
 endfunction()
+
+# cw_fuzz(name LINKS x y …): fuzz_<name>.cpp over the files in corpus/<name>, as the test corpus_<name> of every
+# build and, with CW_FUZZ, as the libFuzzer program fuzz_<name>. What that finds goes to <build>/found/<name>.
+function(cw_fuzz name)
+  cmake_parse_arguments(arg "" "" "LINKS" ${ARGN})
+  set(corpus ${CMAKE_CURRENT_SOURCE_DIR}/corpus/${name})
+  add_executable(corpus_${name} fuzz_${name}.cpp corpus_test.cpp)
+  target_link_libraries(corpus_${name} PRIVATE ${arg_LINKS} cw_test_support GTest::gmock_main)
+  target_compile_definitions(corpus_${name} PRIVATE CW_CORPUS="${corpus}")
+  add_test(NAME corpus_${name} COMMAND corpus_${name})
+  set_tests_properties(corpus_${name} PROPERTIES LABELS fuzz TIMEOUT 300)
+  if(CW_FUZZ)
+    set(found ${CMAKE_BINARY_DIR}/found/${name})
+    file(MAKE_DIRECTORY ${found})
+    add_executable(fuzz_${name} fuzz_${name}.cpp)
+    target_link_libraries(fuzz_${name} PRIVATE ${arg_LINKS} cw_test_support -fsanitize=fuzzer)
+    add_test(NAME fuzz_${name}
+      COMMAND fuzz_${name} -seed=1 -runs=${CW_FUZZ_RUNS} -timeout=10 -max_len=4096 -print_final_stats=1
+              -artifact_prefix=${found}/ ${found} ${corpus})
+    set_tests_properties(fuzz_${name} PROPERTIES LABELS fuzz TIMEOUT 3600)
+  endif()
+endfunction()

@@ -137,14 +137,15 @@ const Unit<Tag>* unitWithCode(std::string_view code) {
 template <class Tag>
 constexpr double convert(double value, const Unit<Tag>& from, const Unit<Tag>& to) {
   if (&from == &to) return value;
-  const long double si = (value + from.offset) * from.numerator / from.denominator;
+  const long double si = (from.offset + static_cast<long double>(value)) * from.numerator / from.denominator;
   return static_cast<double>(si * to.denominator / to.numerator - to.offset);
 }
 
 /// `value` in units of `unit` as a quantity, and back.
 template <class Tag>
 constexpr Quantity<Tag> quantity(double value, const Unit<Tag>& unit) {
-  return Quantity<Tag>::si(static_cast<double>((value + unit.offset) * unit.numerator / unit.denominator));
+  const long double si = (unit.offset + static_cast<long double>(value)) * unit.numerator / unit.denominator;
+  return Quantity<Tag>::si(static_cast<double>(si));
 }
 template <class Tag>
 constexpr double in(const Unit<Tag>& unit, Quantity<Tag> value) {
