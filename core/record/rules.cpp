@@ -42,9 +42,11 @@ Result<void> checkPeople(const Job& job, const Entry& entry, const ShopFloor& fl
                   "write the id marked on the tool");
   }
   CW_CHECK(checkSupervisor(floor, entry, *author));
-  const bool signsIn =
-      std::holds_alternative<SignedIn>(entry.body) || std::holds_alternative<JobStarted>(entry.body);
-  if (!signsIn && !job.signedIn.contains(entry.enteredBy))
+  // What the program itself notes of the clock may have to come before a sign-in.
+  const bool asksNoSignIn = std::holds_alternative<SignedIn>(entry.body) ||
+                            std::holds_alternative<JobStarted>(entry.body) ||
+                            std::holds_alternative<ClockWentBack>(entry.body);
+  if (!asksNoSignIn && !job.signedIn.contains(entry.enteredBy))
     return fail(ErrorCode::NotPermitted, "entered_by", entry.enteredBy,
                 {"%1 has not signed in", {author->name}}, "sign in with name and PIN first");
   const bool mayWork =

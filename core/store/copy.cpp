@@ -1,0 +1,60 @@
+#include "core/store/copy.h"
+
+#include "core/store/database.h"
+#include "core/store/file_system.h"
+
+#include <unistd.h>
+
+namespace cw {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A file that is gone when its owner is, unless it was moved away before.
+class Unfinished {
+ public:
+  explicit Unfinished(fs::path file) : m_file(std::move(file)) {}
+  ~Unfinished() {
+    std::error_code ignored;
+    fs::remove(m_file, ignored);
+  }
+  Unfinished(const Unfinished&) = delete;
+  Unfinished& operator=(const Unfinished&) = delete;
+  const fs::path& file() const { return m_file; }
+
+ private:
+  fs::path m_file;
+};
+
+Result<void> checkCopy(const fs::path& file, const std::function<Result<void>(Connection&)>& judge) {
+  CW_TRY(copy, Connection::open(file, Connection::Access::Read, kPatience));
+  CW_TRY(faults, integrityFaults(*copy));
+  if (!faults.empty())
+    return fail(ErrorCode::Corrupt, file.string(), "", {"the copy is damaged: %1", {faults.front()}},
+                "check the disk and copy again");
+  return judge(*copy);
+}
+
+}  // namespace
+
+Result<void> copyTo(Connection& connection, const fs::path& target,
+                    const std::function<Result<void>(Connection&)>& judge) {
+  if (fs::exists(target))
+    return fail(ErrorCode::AlreadyDone, target.string(), "", "there is a file of this name already",
+                "choose another name; nothing was replaced");
+  const Unfinished part(target.string() + ".part-" + std::to_string(::getpid()));
+  CW_CHECK(claim(part.file()));
+  CW_CHECK(connection.run("VACUUM INTO ?", {part.file().string()}));
+  CW_CHECK(checkCopy(part.file(), judge));
+  CW_CHECK(flush(part.file()));
+  return moveTo(part.file(), target);
+}
+
+Result<std::vector<std::string>> integrityFaults(Connection& connection) {
+  CW_TRY(answers,
+         collect(connection, "PRAGMA integrity_check", {}, [](const SqlRows& row) { return row.text(0); }));
+  std::erase(answers, "ok");
+  return answers;
+}
+
+}  // namespace cw
