@@ -116,7 +116,8 @@ std::size_t firstBadByte(std::string_view text) {
 
 Result<Json> parseJson(std::string_view text, const JsonLimits& limits) {
   if (text.size() > limits.bytes)
-    return fail(ErrorCode::InvalidInput, "", std::to_string(text.size()), "the file has %1 bytes",
+    return fail(ErrorCode::InvalidInput, "", std::to_string(text.size()),
+                {"the file has %1 bytes", {std::to_string(text.size())}},
                 {"a file of at most %1 bytes", {std::to_string(limits.bytes)}});
   if (const std::size_t bad = firstBadByte(text); bad < text.size())
     return fail(ErrorCode::InvalidInput, lineAndColumn(text, bad), text.substr(bad, 1),

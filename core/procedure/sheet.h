@@ -48,6 +48,8 @@ struct Fastener {
   std::optional<StatedLength> length;
   std::string tapped;  ///< material it is screwed into; empty for a nut
   std::optional<StatedLength> engagement;
+  std::optional<StatedLength> grip;  ///< what it clamps, washers included: under the head to the hole's mouth
+  std::optional<StatedLength> depth;     ///< full thread of the hole it is screwed into
   std::optional<Ungrounded> ungrounded;  ///< why its torque is not judged by what it could bear
   Json::Object rest;
 

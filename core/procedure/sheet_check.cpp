@@ -143,11 +143,10 @@ Result<void> checkJoint(const Sheet& sheet, const Joint& joint) {
 }  // namespace
 
 Result<std::vector<std::string>> orderByRule(const Joint& joint) {
-  auto rule = orderRule(joint.rule);
-  if (!rule) return fail(within("rule", rule.error()));
+  CW_TRY(rule, orderRule(joint.rule));
   auto placed = positions(joint.layout);
   if (!placed) return fail(within("layout", placed.error()));
-  auto order = tighteningOrder(joint.layout, *rule);
+  auto order = tighteningOrder(joint.layout, rule);
   if (!order) return fail(within("rule", order.error()));
   std::vector<std::string> labels;
   for (const std::size_t position : order->positions) labels.push_back((*placed)[position - 1].label);

@@ -89,6 +89,8 @@ Result<Fastener> readFastener(JsonReader& reader) {
   CW_CHECK(into(out.length, readOptionalStated<LengthTag>(reader, "length")));
   CW_CHECK(into(out.tapped, reader.textOr("tapped", "")));
   CW_CHECK(into(out.engagement, readOptionalStated<LengthTag>(reader, "engagement")));
+  CW_CHECK(into(out.grip, readOptionalStated<LengthTag>(reader, "grip")));
+  CW_CHECK(into(out.depth, readOptionalStated<LengthTag>(reader, "depth")));
   if (reader.has("ungrounded")) CW_CHECK(into(out.ungrounded, readWord<Ungrounded>(reader, "ungrounded")));
   out.rest = reader.rest();
   return out;

@@ -76,6 +76,8 @@ Json fastenerJson(const Fastener& fastener) {
       .stated("length", fastener.length)
       .text("tapped", fastener.tapped)
       .stated("engagement", fastener.engagement)
+      .stated("grip", fastener.grip)
+      .stated("depth", fastener.depth)
       .text("ungrounded", fastener.ungrounded ? word(*fastener.ungrounded) : "")
       .take();
 }
