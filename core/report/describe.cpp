@@ -1,0 +1,221 @@
+#include "core/report/describe.h"
+
+#include <algorithm>
+
+#include "core/report/wording.h"
+#include "core/units/format.h"
+
+namespace cw {
+namespace {
+
+using Messages = std::vector<Message>;
+
+std::string number(int value) {
+  return std::to_string(value);
+}
+
+/// One sentence or more for each kind of entry.
+class Describer {
+ public:
+  Describer(const Job& job, std::span<const Person> people) : m_job(job), m_people(people) {}
+
+  Messages of(const Body& body) {
+    std::visit(*this, body);
+    return std::move(m_out);
+  }
+
+  void operator()(const JobStarted& body) {
+    add({"Started work order %1 on machine %2.", {body.workOrder, body.machine}});
+    if (body.quick) add("Quick joint: no issued sheet.");
+    if (body.reason == Reason::Warranty) add("Warranty work.");
+    if (body.reason == Reason::Comeback) add({"Comeback of job %1.", {body.parent}});
+    if (body.reason == Reason::RetorqueDue) add({"Retorque due from job %1.", {body.parent}});
+    if (body.alone) add("The shop has one active person: holds are self-checks, not independent.");
+  }
+  void operator()(const SignedIn&) { add("Signed in with name and PIN."); }
+  void operator()(const WarningsRead&) { add("Read the warnings and cautions."); }
+  void operator()(const ActDone& body) {
+    const Part* part = partOf(body.step);
+    if (body.renewed)
+      add({"Done, with a new part: %1.", {part != nullptr ? part->name : ""}});
+    else
+      add("Done.");
+    pack(body.batch, body.expiry);
+  }
+  void operator()(const CheckMade& body) {
+    add(body.answer == Answer::Yes ? "Checked: yes." : "Checked: no; the step stays open.");
+    remark(body.remark);
+  }
+  void operator()(const Measured& body) {
+    add({"Measured %1 %2.", {body.value, body.unit}});
+    if (!body.gauge.empty()) add({"Gauge: %1.", {body.gauge}});
+    limits(body);
+  }
+  void operator()(const Applied& body) {
+    const Part* part = partOf(body.step);
+    add({"Applied: %1.", {part != nullptr ? part->name : body.step}});
+    pack(body.batch, body.expiry);
+  }
+  void operator()(const HandStarted& body) {
+    add({"Fasteners run to the face by finger: %1.", {number(body.count)}});
+    if (!body.stuck.empty()) add({"These would not run: %1.", {listed(body.stuck)}});
+  }
+  void operator()(const ConditionConfirmed& body) {
+    add({"Threads and bearing faces confirmed: %1.", {body.condition}});
+  }
+  void operator()(const ToolSet& body) {
+    add({"Tool %1 set to %2 for pass %3.", {body.tool, text(body.setting), number(body.pass)}});
+    if (!body.allowedBy.empty())
+      add({"%1 allowed this tool although it is refused: “%2”.", {name(body.allowedBy), body.reason}});
+  }
+  void operator()(const PassCounted& body) {
+    add({"Pass %1 done, counted: %2 fasteners.", {number(body.pass), number(body.count)}});
+  }
+  void operator()(const Tightened& body) {
+    const std::string reading = body.reading ? text(*body.reading) : std::string();
+    switch (body.known) {
+      case Known::Clicked:
+        add({"Position %1 clicked at %2.", {body.position, text(body.setting)}});
+        break;
+      case Known::Read:
+        add({"Position %1 tightened, %2 read.", {body.position, reading}});
+        break;
+      case Known::Instrument:
+        add({"Position %1 tightened, %2 by instrument.", {body.position, reading}});
+        break;
+    }
+    if (!body.within) add("Outside the tolerance: to be done again.");
+  }
+  void operator()(const CheckPassMade& body) {
+    if (body.moved.empty())
+      add({"Check pass, round %1: nothing moved.", {number(body.round)}});
+    else
+      add({"Check pass, round %1: these moved: %2.", {number(body.round), listed(body.moved)}});
+  }
+  void operator()(const Witnessed& body) {
+    const std::string what = listed(body.what);
+    switch (body.manner) {
+      case Manner::Watched:
+        add({"Watched by a second person: %1.", {what}});
+        break;
+      case Manner::Independent:
+        add({"Checked independently by a second person: %1.", {what}});
+        break;
+      case Manner::Self:
+        add({"Self-check after a break, not independent: %1.", {what}});
+        break;
+    }
+    if (body.setting) add({"Found tool %1 set to %2.", {body.tool, text(*body.setting)}});
+    if (body.count) add({"Counted %1.", {number(*body.count)}});
+    if (!body.agrees) add("This does not agree with the first entry.");
+  }
+  void operator()(const SetAside& body) { add({"Set aside: “%1”.", {body.reason}}); }
+  void operator()(const LeftBlank& body) {
+    add({body.absence == Absence::NotApplicable ? "Left blank, not applicable: “%1”."
+                                                : "Left blank, not recorded: “%1”.",
+         {body.reason}});
+  }
+  void operator()(const Deviated& body) {
+    add({"Done otherwise than the sheet says: “%1”.", {body.what}});
+    add({"Reason: “%1”. Allowed by %2.", {body.reason, name(body.allowedBy)}});
+    if (body.aim)
+      add({"The torque for this job only is %1, from %2 to %3.",
+           {text(*body.aim), text(body.low.value_or(*body.aim)), text(body.high.value_or(*body.aim))}});
+  }
+  void operator()(const Corrected& body) {
+    add({"Corrects entry %1: “%2”.", {number(body.of), body.reason}});
+    if (body.of < 1 || body.of > m_job.count()) return;
+    const Entry& old = m_job.entries[static_cast<std::size_t>(body.of - 1)].entry;
+    const auto now = bodyFromJson(kindOf(old.body), body.now, "now");
+    if (!now) return;
+    add("It should say:");
+    std::visit(*this, *now);
+  }
+  void operator()(const Paused& body) {
+    add({body.parked ? "Parked: “%1”." : "Paused: “%1”.", {body.reason}});
+    if (!body.waitsFor.empty()) add({"Waits for: “%1”.", {body.waitsFor}});
+    if (!body.machineState.empty()) add({"State of the machine: “%1”.", {body.machineState}});
+  }
+  void operator()(const Resumed& body) {
+    add("Resumed, after signing in again.");
+    if (body.repeatPass) add("The pass is repeated from its start.");
+  }
+  void operator()(const TakenApart& body) {
+    add({"Taken apart: step %1 and all after it are done again: “%2”.",
+         {number(stepNumber(m_job, body.step)), body.reason}});
+  }
+  void operator()(const Repaired& body) {
+    const Joint* joint = m_job.sheet.joint(body.joint);
+    add({"Repaired position %1 of “%2”: “%3”. Reason: “%4”.",
+         {body.position, joint != nullptr ? joint->name : body.joint, body.what, body.reason}});
+  }
+  void operator()(const ClockWentBack& body) {
+    const auto before = parseRfc3339(body.before);
+    add({"The clock of this computer went back; the entry before says %1.",
+         {before ? timeText(*before) : body.before}});
+  }
+  void operator()(const Finished& body) {
+    add("Finished.");
+    remark(body.remark);
+  }
+
+ private:
+  void add(Message message) { m_out.push_back(std::move(message)); }
+  void remark(const std::string& words) {
+    if (!words.empty()) add({"Remark: “%1”.", {words}});
+  }
+  void pack(const std::string& batch, const std::string& expiry) {
+    if (!batch.empty()) add({"Batch %1.", {batch}});
+    if (!expiry.empty()) add({"Good until %1.", {expiry}});
+  }
+  void limits(const Measured& body) {
+    const Step* step = m_job.sheet.step(body.step);
+    if (step == nullptr) return;
+    const bool below = !step->low.empty() && numberOf(body.value) < numberOf(step->low);
+    const bool above = !step->high.empty() && numberOf(body.value) > numberOf(step->high);
+    if (below) add({"That is less than %1 %2; the step stays open.", {step->low, step->unit}});
+    if (above) add({"That is more than %1 %2; the step stays open.", {step->high, step->unit}});
+  }
+  const Part* partOf(const std::string& stepId) const {
+    const Step* step = m_job.sheet.step(stepId);
+    return step != nullptr ? m_job.sheet.part(step->part) : nullptr;
+  }
+  std::string name(const std::string& sign) const { return nameOf(sign, m_people); }
+
+  const Job& m_job;
+  std::span<const Person> m_people;
+  Messages m_out;
+};
+
+}  // namespace
+
+Messages describe(const Entry& entry, const Job& job, std::span<const Person> people) {
+  return Describer(job, people).of(entry.body);
+}
+
+std::string nameOf(std::string_view sign, std::span<const Person> people) {
+  const auto found =
+      std::find_if(people.begin(), people.end(), [&](const Person& p) { return p.sign == sign; });
+  return found == people.end() ? std::string(sign) : found->name;
+}
+
+std::string doersOf(const Entry& entry, std::span<const Person> people) {
+  std::vector<std::string> names;
+  for (const Doer& doer : entry.by) {
+    std::string name = nameOf(doer.person, people);
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
+  }
+  return listed(names);
+}
+
+int stepNumber(const Job& job, std::string_view step) {
+  const auto index = job.stepIndex(step);
+  return index ? static_cast<int>(*index) + 1 : 0;
+}
+
+std::string timeText(const Moment& moment) {
+  const std::string all = rfc3339(moment);  // 2026-03-04T08:00:05.000+01:00
+  return all.substr(0, 10) + " " + all.substr(11, 8) + " " + all.substr(23);
+}
+
+}  // namespace cw

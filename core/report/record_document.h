@@ -1,0 +1,20 @@
+#pragma once
+#include <cstddef>
+#include <limits>
+
+#include "core/report/content.h"
+#include "core/report/document.h"
+
+namespace cw {
+
+/// The record as a document: a summary of one page with the exceptions on top, then parts, tools, each joint
+/// with its diagram and readings, all entries, and what the seal proves and what not.
+/// `mostPerException` cuts each group of exceptions on the summary after so many lines; the entries of the
+/// others are then named by number, so that none is left out.
+Document recordDocument(const RecordContent& content, const Wording& wording,
+                        std::size_t mostPerException = std::numeric_limits<std::size_t>::max());
+
+/// Number of sections that make up the summary page.
+inline constexpr std::size_t kSummarySections = 4;
+
+}  // namespace cw
