@@ -53,3 +53,10 @@ function(cw_fuzz name)
     set_tests_properties(fuzz_${name} PROPERTIES LABELS fuzz TIMEOUT 3600)
   endif()
 endfunction()
+
+# cw_benchmark(name SOURCES a b … LINKS x y …): a plain program that prints measurements; no test runs it.
+function(cw_benchmark name)
+  cmake_parse_arguments(arg "" "" "SOURCES;LINKS" ${ARGN})
+  add_executable(${name} EXCLUDE_FROM_ALL ${arg_SOURCES})
+  target_link_libraries(${name} PRIVATE ${arg_LINKS})
+endfunction()

@@ -16,24 +16,25 @@ using Eigen::VectorXd;
 struct PatchClass {
   double radius = 0;
   int form = 0;
+  std::vector<Eigen::Index> patches;
+  std::vector<double> angles;
 };
 
-struct Placement {
-  int patchClass = 0;
-  double angle = 0;
-};
-
-double radiusOf(const Patch& patch) {
-  return std::hypot(patch.centre.x.si(), patch.centre.y.si());
+PatchClass& classFor(const Patch& patch, std::vector<PatchClass>& classes) {
+  const double radius = std::hypot(patch.centre.x.si(), patch.centre.y.si());
+  for (PatchClass& each : classes)
+    if (each.form == patch.form && std::abs(each.radius - radius) < 1e-9 * (radius + 1e-3)) return each;
+  return classes.emplace_back(PatchClass{radius, patch.form, {}, {}});
 }
 
-int classOf(const Patch& patch, std::vector<PatchClass>& classes) {
-  const double radius = radiusOf(patch);
-  for (std::size_t i = 0; i < classes.size(); ++i)
-    if (classes[i].form == patch.form && std::abs(classes[i].radius - radius) < 1e-9 * (radius + 1e-3))
-      return static_cast<int>(i);
-  classes.push_back({radius, patch.form});
-  return static_cast<int>(classes.size()) - 1;
+std::vector<PatchClass> classesOf(const std::vector<Patch>& patches) {
+  std::vector<PatchClass> classes;
+  for (std::size_t i = 0; i < patches.size(); ++i) {
+    PatchClass& own = classFor(patches[i], classes);
+    own.patches.push_back(static_cast<Eigen::Index>(i));
+    own.angles.push_back(std::atan2(patches[i].centre.y.si(), patches[i].centre.x.si()));
+  }
+  return classes;
 }
 
 /// The radial Ritz problem of one Fourier term m: w = W cos mθ, βr = R cos mθ, βθ = T sin mθ.
@@ -156,46 +157,62 @@ Resolution resolutionFor(const Annulus& ring, const std::vector<PatchClass>& cla
   return {static_cast<int>(std::min(waves, 400.0)), static_cast<int>(std::min(degree, 28.0))};
 }
 
+/// For every Fourier term, how much each class moves for a load of the term's form on each class.
+std::vector<MatrixXd> amplitudesOf(const RadialPlate& radial, const std::vector<PatchClass>& classes,
+                                   const Patches& patches, int waves) {
+  MatrixXd averages(3 * radial.terms(), static_cast<Eigen::Index>(classes.size()));
+  std::vector<MatrixXd> amplitudes;
+  for (int m = 0; m <= waves; ++m) {
+    for (std::size_t c = 0; c < classes.size(); ++c)
+      averages.col(static_cast<Eigen::Index>(c)) =
+          radial.average(patches.forms[static_cast<std::size_t>(classes[c].form)], classes[c].radius, m);
+    amplitudes.push_back(averages.transpose() * radial.stiffness(m).ldlt().solve(averages));
+  }
+  return amplitudes;
+}
+
+/// cos mθ and sin mθ of every patch of a class, one patch a column.
+MatrixXd turning(const PatchClass& patchClass, int waves) {
+  MatrixXd out(2 * (waves + 1), static_cast<Eigen::Index>(patchClass.angles.size()));
+  for (Eigen::Index i = 0; i < out.cols(); ++i)
+    for (int m = 0; m <= waves; ++m) {
+      const double angle = m * patchClass.angles[static_cast<std::size_t>(i)];
+      out(2 * m, i) = std::cos(angle);
+      out(2 * m + 1, i) = std::sin(angle);
+    }
+  return out;
+}
+
+VectorXd amplitudesBetween(const std::vector<MatrixXd>& amplitudes, std::size_t a, std::size_t b) {
+  VectorXd out(2 * static_cast<Eigen::Index>(amplitudes.size()));
+  for (std::size_t m = 0; m < amplitudes.size(); ++m)
+    out.segment<2>(2 * static_cast<Eigen::Index>(m))
+        .setConstant(amplitudes[m](static_cast<Eigen::Index>(a), static_cast<Eigen::Index>(b)));
+  return out;
+}
+
 }  // namespace
 
 Flexibility annulusFlexibility(const PlateOnGasket& plate, const Patches& patches) {
-  std::vector<PatchClass> classes;
-  std::vector<Placement> places;
-  for (const Patch& patch : patches.patches)
-    places.push_back({classOf(patch, classes), std::atan2(patch.centre.y.si(), patch.centre.x.si())});
+  const std::vector<PatchClass> classes = classesOf(patches.patches);
   const auto [waves, degree] = resolutionFor(std::get<Annulus>(plate.plate.shape), classes, patches);
-  const RadialPlate radial(plate, degree);
-  const auto count = static_cast<Eigen::Index>(classes.size());
-  const auto size = static_cast<Eigen::Index>(places.size());
+  const std::vector<MatrixXd> amplitudes = amplitudesOf(RadialPlate(plate, degree), classes, patches, waves);
+  std::vector<MatrixXd> turnings;
+  for (const PatchClass& each : classes) turnings.push_back(turning(each, waves));
 
-  // Φij = Σm a(m; class i, class j)·cos m(θi - θj), as one product over the terms of every class pair.
-  MatrixXd averages(3 * radial.terms(), count);
-  std::vector<MatrixXd> amplitudes;
-  for (int m = 0; m <= waves; ++m) {
-    for (Eigen::Index c = 0; c < count; ++c) {
-      const PatchClass& each = classes[static_cast<std::size_t>(c)];
-      averages.col(c) = radial.average(patches.forms[static_cast<std::size_t>(each.form)], each.radius, m);
-    }
-    amplitudes.push_back(averages.transpose() * radial.stiffness(m).ldlt().solve(averages));
-  }
-  MatrixXd turning(2 * (waves + 1), size);
-  for (Eigen::Index i = 0; i < size; ++i)
-    for (int m = 0; m <= waves; ++m) {
-      const double angle = m * places[static_cast<std::size_t>(i)].angle;
-      turning(2 * m, i) = std::cos(angle);
-      turning(2 * m + 1, i) = std::sin(angle);
-    }
-  Flexibility out(static_cast<int>(size));
-  Eigen::Map<MatrixXd> flexibility(out.data(), size, size);
-  for (Eigen::Index i = 0; i < size; ++i)
-    for (Eigen::Index j = i; j < size; ++j) {
-      const auto a = static_cast<Eigen::Index>(places[static_cast<std::size_t>(i)].patchClass);
-      const auto b = static_cast<Eigen::Index>(places[static_cast<std::size_t>(j)].patchClass);
-      double sum = 0;
-      for (int m = 0; m <= waves; ++m)
-        sum += amplitudes[static_cast<std::size_t>(m)](a, b) *
-               turning.col(i).segment<2>(2 * m).dot(turning.col(j).segment<2>(2 * m));
-      flexibility(i, j) = flexibility(j, i) = sum;
+  // Φij = Σm a(m; class of i, class of j)·cos m(θi - θj): one matrix product for every two classes.
+  Flexibility out(static_cast<int>(patches.patches.size()));
+  Eigen::Map<MatrixXd> flexibility(out.data(), out.size(), out.size());
+  for (std::size_t a = 0; a < classes.size(); ++a)
+    for (std::size_t b = a; b < classes.size(); ++b) {
+      const MatrixXd block =
+          turnings[a].transpose() * (amplitudesBetween(amplitudes, a, b).asDiagonal() * turnings[b]);
+      for (Eigen::Index i = 0; i < block.rows(); ++i)
+        for (Eigen::Index j = 0; j < block.cols(); ++j) {
+          const Eigen::Index row = classes[a].patches[static_cast<std::size_t>(i)];
+          const Eigen::Index column = classes[b].patches[static_cast<std::size_t>(j)];
+          flexibility(row, column) = flexibility(column, row) = block(i, j);
+        }
     }
   return out;
 }

@@ -9,14 +9,15 @@ namespace cw {
 namespace {
 
 std::vector<CellPatch> ringCells(const Annulus& ring, int bolts, Patches& patches) {
-  constexpr int kRows = 2;
   const int around = bolts * std::max(4, (32 + bolts - 1) / bolts);
-  const Length width = (ring.outer - ring.inner) / kRows;
+  const Length cell = kPi * (ring.outer + ring.inner) / around;
+  const int rows = std::clamp(static_cast<int>((ring.outer - ring.inner) / cell + 0.5), 1, 4);
+  const Length width = (ring.outer - ring.inner) / rows;
   std::vector<CellPatch> cells;
-  for (int row = 0; row < kRows; ++row) {
+  for (int row = 0; row < rows; ++row) {
     const Length radius = ring.inner + width * (row + 0.5);
     const int form = patches.add(sectorForm(radius, width, radians(kPi / around)));
-    const double share = 2 * (radius / (ring.outer + ring.inner)) / (kRows * around);
+    const double share = 2 * (radius / (ring.outer + ring.inner)) / (rows * around);
     for (int i = 0; i < around; ++i) {
       const double angle = 2 * kPi * i / around;
       cells.push_back({{{radius * std::cos(angle), radius * std::sin(angle)}, radians(angle), form}, share});

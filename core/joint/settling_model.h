@@ -30,7 +30,7 @@ struct SettlingModel {
 /// Physics: Mindlin plate, gasket as springs, bolts as springs. Defaults, fitted to the finite-element
 /// joints of tests/data/settling/flange_fe.json: the squeeze of the part under a head, 0.33·h/(E·dw²) per
 /// newton, in series with the bolt; and of the part over the gasket, 0.2·h/E per unit pressure, in series
-/// with the gasket. A lifting or stiffening gasket is cut into cells: four to a bolt pitch, two rows.
+/// with the gasket. A lifting or stiffening gasket is cut into cells (settling_cells.h).
 /// Errors: all of checkJoint.
 Result<SettlingModel> settlingModel(const SettlingJoint& joint);
 

@@ -112,8 +112,8 @@ class SettlingSprings::State {
     const double change = stiffnessIn(s, contact) - stiffnessIn(s, s.contact);
     s.contact = contact;
     if (change == 0) return;
-    const VectorXd column = m_flexibility.col(i);
-    m_flexibility.noalias() -= (change / (1 + change * column[i]) * column) * column.transpose();
+    const VectorXd moved = column(i);
+    m_flexibility.selfadjointView<Eigen::Lower>().rankUpdate(moved, -change / (1 + change * moved[i]));
   }
 
   /// Moves the body from event to event. `direction` gives the movement that the whole change would make
@@ -134,7 +134,13 @@ class SettlingSprings::State {
     return false;
   }
 
-  VectorXd column(Index i) const { return m_flexibility.col(i); }
+  /// Movement per newton at i. Only the lower half of the flexibility is kept up to date.
+  VectorXd column(Index i) const {
+    VectorXd out(size());
+    out.head(i) = m_flexibility.row(i).head(i).transpose();
+    out.tail(size() - i) = m_flexibility.col(i).tail(size() - i);
+    return out;
+  }
 
  private:
   /// The lowest-numbered of the first events: with that choice pivoting at a standstill cannot cycle

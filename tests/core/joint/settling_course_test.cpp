@@ -106,7 +106,7 @@ TEST(Settle, AnEvenTwoWayGasketNeedsNoCells) {
 
 TEST(PassesUntilEven, MorePassesComeCloser) {
   const auto model = *settlingModel(ringJoint());
-  const auto rough = passesUntilEven(model, onePass(kStar), circular(8), 0.1, 20);
+  const auto rough = passesUntilEven(model, onePass(kStar), circular(8), 0.4, 20);
   const auto fine = passesUntilEven(model, onePass(kStar), circular(8), 0.02, 20);
   ASSERT_TRUE(rough && fine);
   EXPECT_TRUE(rough->reached);
