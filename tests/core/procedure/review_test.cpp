@@ -110,11 +110,9 @@ const Case kCases[] = {
     {"ColumnsOfDifferentLength", "columns-not-compared", Severity::Warning,
      "specifications[0].printed_second",
      [](Sheet& s, Shop&) { specification(s).printedSecond = "80 in-lb"; }},
-    {"MoreThanTheScrewBears", "above-band", Severity::Blocking, "joints[0]",
+    {"ThreadWouldStrip", "above-band", Severity::Blocking, "joints[0]",
      [](Sheet& s, Shop&) {
-       specification(s).printed = "15 N·m";
-       for (auto* each : {&specification(s).low, &specification(s).aim, &specification(s).high})
-         *each = torque("15 N.m");
+       s.fasteners[0].tapped = "cast aluminium A356-T6", s.fasteners[0].engagement = length("3 mm");
      }},
     {"FootForInchPounds", "past-yield", Severity::Blocking, "joints[0]",
      [](Sheet& s, Shop&) {
