@@ -136,7 +136,7 @@ const Unit<Tag>* unitWithCode(std::string_view code) {
 /// offset).
 template <class Tag>
 constexpr double convert(double value, const Unit<Tag>& from, const Unit<Tag>& to) {
-  if (&from == &to) return value;
+  if (from.code == to.code) return value;
   const long double si = (from.offset + static_cast<long double>(value)) * from.numerator / from.denominator;
   return static_cast<double>(si * to.denominator / to.numerator - to.offset);
 }
