@@ -17,10 +17,6 @@ Verdict verdictOn(Torque torque, const Judgement& judgement) {
   return torque > judgement.yieldCertain ? Verdict::PastYield : Verdict::AboveBand;
 }
 
-bool isCommon(const TorqueUnit* unit) {
-  return unit == &kPoundInch || unit == &kPoundFoot || unit == &kNewtonMetre;
-}
-
 /// Units in which the same digits make sense: the three that stand side by side in manuals before the rest,
 /// then by nearness to what is usual.
 std::vector<const TorqueUnit*> unitsThatFit(const StatedTorque& stated, const Judgement& judgement,
@@ -63,6 +59,10 @@ Judgement notJudged(const StatedTorque& torque, Message reason) {
 }
 
 }  // namespace
+
+bool isCommon(const TorqueUnit* unit) {
+  return unit == &kPoundInch || unit == &kPoundFoot || unit == &kNewtonMetre;
+}
 
 std::string_view codeOf(Verdict verdict) {
   switch (verdict) {

@@ -44,6 +44,9 @@ struct Judgement {
 /// Rates on published tables: GuardRates tests.
 Result<Judgement> judge(const StatedTorque& torque, const GuardSubject& subject);
 
+/// in·lbf, ft·lbf or N·m: the units that stand side by side in manuals.
+bool isCommon(const TorqueUnit* unit);
+
 /// What the guard says, in sentences with numbers: verdict, band, what limits, and "did you mean …?".
 std::vector<Message> explain(const Judgement& judgement);
 

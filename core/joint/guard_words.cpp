@@ -23,6 +23,18 @@ const char* limitSentence(Limit limit) {
                                    : "At the typical friction it is %4 % of what strips the thread.";
 }
 
+std::string inUnit(const Judgement& judgement, const TorqueUnit* unit) {
+  return text(StatedTorque{judgement.torque.digits, unit});
+}
+
+/// Names a second unit where digits alone cannot tell ft·lbf from N·m.
+Message question(const Judgement& judgement) {
+  const auto& fits = judgement.fits;
+  const bool two = fits.size() > 1 && isCommon(fits[1]);
+  if (!two) return {"Did you mean %1?", {inUnit(judgement, fits[0])}};
+  return {"Did you mean %1 or %2?", {inUnit(judgement, fits[0]), inUnit(judgement, fits[1])}};
+}
+
 }  // namespace
 
 std::vector<Message> explain(const Judgement& judgement) {
@@ -35,9 +47,7 @@ std::vector<Message> explain(const Judgement& judgement) {
   std::vector<Message> out{say(verdictSentence(judgement.verdict)), say(limitSentence(judgement.limit))};
   if (!judgement.conditionStated)
     out.push_back("The condition is not stated, so the widest usual friction is assumed.");
-  if (!judgement.fits.empty())
-    out.push_back(
-        {"Did you mean %1?", {text(StatedTorque{judgement.torque.digits, judgement.fits.front()})}});
+  if (!judgement.fits.empty()) out.push_back(question(judgement));
   return out;
 }
 

@@ -3,8 +3,8 @@
 #include <string>
 
 #include "core/base/result.h"
-#include "core/fastener/condition.h"
 #include "core/fastener/bearing_face.h"
+#include "core/fastener/condition.h"
 #include "core/joint/wedge.h"
 #include "core/joint/working.h"
 

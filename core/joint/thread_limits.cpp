@@ -50,6 +50,12 @@ double tenThousandths(double inches) {
   return std::round(inches * 1e4) / 1e4;
 }
 
+/// B1.1 states internal minor diameters to three places from No. 6 on, to four below.
+double asTabulated(double diameter, double minor) {
+  const double places = diameter < 0.138 ? 1e4 : 1e3;
+  return std::round(minor * places) / places;
+}
+
 double minorTolerance(double diameter, double pitch, bool close) {
   const double small = 0.05 * std::cbrt(pitch * pitch) + 0.03 * pitch / diameter - 0.002;
   const double coarse = 0.25 * pitch - 0.4 * pitch * pitch;
@@ -67,7 +73,7 @@ ThreadLimits unifiedLimits(const Thread& thread, bool close) {
   const double allowance = close ? 0 : tenThousandths(0.3 * basis);
   const double major = tenThousandths(0.06 * std::cbrt(p * p));
   const double pitchDiameter = tenThousandths(in(kInch, thread.pitchDiameter));
-  const double minor = in(kInch, thread.minorDiameter) + minorTolerance(d, p, close);
+  const double minor = asTabulated(d, in(kInch, thread.minorDiameter) + minorTolerance(d, p, close));
   return {inches(d - allowance - major), inches(pitchDiameter - allowance - external), inches(minor),
           inches(pitchDiameter + internal)};
 }
