@@ -58,6 +58,48 @@ Judgement notJudged(const StatedTorque& torque, Message reason) {
   return judgement;
 }
 
+/// What lies between the wrench's reading and the torque that tightens.
+struct Path {
+  double leverRatio = 1;  ///< torque at the fastener over setting
+  Torque prevailing;
+
+  Torque atWrench(Torque tightening) const { return (tightening + prevailing) / leverRatio; }
+  Torque tightening(Torque atWrench) const { return atWrench * leverRatio - prevailing; }
+};
+
+Result<Path> pathThrough(const std::optional<Lever>& lever, Torque prevailing) {
+  CW_CHECK(checkNotNegative("prevailing torque", prevailing, kNewtonMetre));
+  if (!lever) return Path{1, prevailing};
+  CW_TRY(applied, appliedBy(newtonMetres(1), *lever));
+  return Path{applied.value / newtonMetres(1), prevailing};
+}
+
+Result<void> checkTorque(const StatedTorque& torque) {
+  if (!torque.empty()) return checkPositive("torque", torque.value(), *torque.unit);
+  return fail(ErrorCode::InvalidInput, "torque", "", "there is no torque",
+              "write one, for example 60 in·lbf");
+}
+
+Result<Judgement> judgeThrough(const Path& path, const StatedTorque& torque, const GuardSubject& subject) {
+  if (subject.ungrounded) return notJudged(torque, reasonOf(*subject.ungrounded));
+  if (!subject.grade) return notJudged(torque, "the strength grade of the fastener is not stated");
+  CW_TRY(capacity, capacityOf(subject));
+
+  Judgement judgement;
+  judgement.torque = torque;
+  judgement.low = path.atWrench(capacity.low);
+  judgement.high = path.atWrench(capacity.high);
+  judgement.yieldTypical = path.atWrench(capacity.yieldTypical);
+  judgement.yieldCertain = path.atWrench(capacity.yieldCertain);
+  judgement.limit = capacity.limit;
+  judgement.utilisation = path.tightening(torque.value()) / capacity.typical;
+  judgement.conditionStated = subject.condition.has_value();
+  judgement.verdict = verdictOn(torque.value(), judgement);
+  if (judgement.verdict != Verdict::InBand)
+    judgement.fits = unitsThatFit(torque, judgement, path.atWrench(capacity.typical));
+  return judgement;
+}
+
 }  // namespace
 
 bool isCommon(const TorqueUnit* unit) {
@@ -81,27 +123,15 @@ std::string_view codeOf(Verdict verdict) {
 }
 
 Result<Judgement> judge(const StatedTorque& torque, const GuardSubject& subject) {
-  if (torque.empty())
-    return fail(ErrorCode::InvalidInput, "torque", "", "there is no torque",
-                "write one, for example 60 in·lbf");
-  CW_CHECK(checkPositive("torque", torque.value(), *torque.unit));
-  if (subject.ungrounded) return notJudged(torque, reasonOf(*subject.ungrounded));
-  if (!subject.grade) return notJudged(torque, "the strength grade of the fastener is not stated");
-  CW_TRY(capacity, capacityOf(subject));
+  CW_CHECK(checkTorque(torque));
+  return judgeThrough({}, torque, subject);
+}
 
-  Judgement judgement;
-  judgement.torque = torque;
-  judgement.low = capacity.low;
-  judgement.high = capacity.high;
-  judgement.yieldTypical = capacity.yieldTypical;
-  judgement.yieldCertain = capacity.yieldCertain;
-  judgement.limit = capacity.limit;
-  judgement.utilisation = torque.value() / capacity.typical;
-  judgement.conditionStated = subject.condition.has_value();
-  judgement.verdict = verdictOn(torque.value(), judgement);
-  if (judgement.verdict != Verdict::InBand)
-    judgement.fits = unitsThatFit(torque, judgement, capacity.typical);
-  return judgement;
+Result<Judgement> judgeSetting(const StatedTorque& setting, const std::optional<Lever>& lever,
+                               Torque prevailing, const GuardSubject& subject) {
+  CW_CHECK(checkTorque(setting));
+  CW_TRY(path, pathThrough(lever, prevailing));
+  return judgeThrough(path, setting, subject);
 }
 
 }  // namespace cw

@@ -2,6 +2,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/joint/adapter.h"
 #include "core/joint/capacity.h"
 #include "core/units/stated.h"
 
@@ -43,6 +44,12 @@ struct Judgement {
 /// system, friction or engagement out of range likewise. Absurd values are judged: they are past yield.
 /// Rates on published tables: GuardRates tests.
 Result<Judgement> judge(const StatedTorque& torque, const GuardSubject& subject);
+
+/// The same for what a wrench is set to: through its adapter, less the prevailing torque that never clamps.
+/// The judgement's torques are then settings too. Errors as above and those of adapter.h; prevailing torque
+/// zero or more.
+Result<Judgement> judgeSetting(const StatedTorque& setting, const std::optional<Lever>& lever,
+                               Torque prevailing, const GuardSubject& subject);
 
 /// in·lbf, ft·lbf or N·m: the units that stand side by side in manuals.
 bool isCommon(const TorqueUnit* unit);

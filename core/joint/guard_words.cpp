@@ -47,6 +47,8 @@ std::vector<Message> explain(const Judgement& judgement) {
   std::vector<Message> out{say(verdictSentence(judgement.verdict)), say(limitSentence(judgement.limit))};
   if (!judgement.conditionStated)
     out.push_back("The condition is not stated, so the widest usual friction is assumed.");
+  if (judgement.verdict == Verdict::InBand && judgement.utilisation > 1)
+    out.push_back("It is right only where friction is high: state the condition.");
   if (!judgement.fits.empty()) out.push_back(question(judgement));
   return out;
 }

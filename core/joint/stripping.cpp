@@ -34,7 +34,8 @@ Result<Basis> basisOf(const Thread& thread, const Grade& grade, const TappedHole
   CW_CHECK(checkGrade(grade, thread));
   CW_CHECK(checkEngagement(hole));
   CW_CHECK(checkPositive(hole.material.name + ", shear strength", hole.material.shearStrength, kMegapascal));
-  CW_TRY(limits, limitsOf(thread, hole.fit.value_or(usualFit(thread.system))));
+  CW_TRY(limits, hole.limits ? Result<ThreadLimits>(*hole.limits)
+                             : limitsOf(thread, hole.fit.value_or(usualFit(thread.system))));
   CW_TRY(shear, shearPerLength(limits, thread.pitch));
   return Basis{limits, shear, kShearShare * grade.tensile};
 }
@@ -55,8 +56,9 @@ Stripping compare(const Thread& thread, const Grade& grade, const TappedHole& ho
 
 void giveInputs(Working& working, const Thread& thread, const Grade& grade, const TappedHole& hole,
                 const Basis& basis) {
-  const std::string limitSource =
-      thread.system == ThreadSystem::Metric ? "ISO 965-1 formula" : "ASME B1.1 formula";
+  const std::string limitSource = hole.limits                             ? "stated limits of size"
+                                  : thread.system == ThreadSystem::Metric ? "ISO 965-1 formula"
+                                                                          : "ASME B1.1 formula";
   working.give("P", "pitch", thread.pitch, kMillimetre, thread.provenance.source);
   working.give("Le", "full thread engaged", hole.engagement, kMillimetre, "stated");
   working.give("Ds", "bolt, least major diameter", basis.limits.majorMin, kMillimetre, limitSource);

@@ -25,6 +25,7 @@ struct TappedHole {
   Length engagement;
   std::optional<Length> threadLength;  ///< of the hole, if known: engagement must not exceed it
   std::optional<Fit> fit;              ///< the system's usual one if not stated
+  std::optional<ThreadLimits> limits;  ///< tabulated or measured; else by the fit's formulas
 };
 
 enum class Failure { BoltBreaks, BoltThreadStrips, TappedThreadStrips };

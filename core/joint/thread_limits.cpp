@@ -99,4 +99,12 @@ Result<ThreadLimits> limitsOf(const Thread& thread, Fit fit) {
                        : unifiedLimits(thread, fit == Fit::Unified3A3B);
 }
 
+Result<ThreadLimits> limitsOf(const SizeLimits& bolt, const SizeLimits& hole) {
+  if (bolt.major && hole.minor)
+    return ThreadLimits{bolt.major->least, bolt.pitch.least, hole.minor->most, hole.pitch.most};
+  return fail(ErrorCode::InvalidInput, "limits of size", bolt.thread,
+              {"the table of %1 lacks the bolt's major or the hole's minor diameter", {bolt.thread}},
+              "use the formulas of a tolerance class");
+}
+
 }  // namespace cw

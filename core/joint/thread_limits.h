@@ -1,5 +1,6 @@
 #pragma once
 #include "core/base/result.h"
+#include "core/fastener/size_limits.h"
 #include "core/fastener/thread.h"
 
 namespace cw {
@@ -24,10 +25,12 @@ struct ThreadLimits {
 Fit usualFit(ThreadSystem system);
 
 /// Limits by the standards' formulas, engagement of one diameter. Metric: ISO 965-1 tolerances rounded to
-/// R40 preferred numbers (from memory, 69 of 80 printed limits M1.6–M64 exactly, the rest
-/// within 26 µm). Unified: ASME B1.1,
-/// class 2 confirmed on printed tables, class 3 from memory. OutOfRange for a fit of the other system or an
-/// impossible thread. Checked by: published tests Strip*.
+/// R40 preferred numbers (from memory; of 80 printed limits M1.6 to M64 it meets 69, the rest within 26 µm).
+/// Unified: ASME B1.1, class 2 confirmed on printed tables, class 3 from memory. OutOfRange for a fit of the
+/// other system or an impossible thread. Checked by: published tests Strip*.
 Result<ThreadLimits> limitsOf(const Thread& thread, Fit fit);
+
+/// The same from the library's tables of bolt and hole. InvalidInput if a limit that counts is not tabulated.
+Result<ThreadLimits> limitsOf(const SizeLimits& bolt, const SizeLimits& hole);
 
 }  // namespace cw

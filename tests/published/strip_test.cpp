@@ -52,6 +52,16 @@ TEST(Strip, MetricLimitsOfSize) {
   EXPECT_EQ(all, 80);
 }
 
+TEST(Strip, LibraryLimitsStandInForTheFormulas) {
+  const Thread m10 = shippedCatalogue().thread("M10").value();
+  const auto bolt = shippedCatalogue().sizeLimits(m10, "6g").value();
+  const auto hole = shippedCatalogue().sizeLimits(m10, "6H").value();
+  const ThreadLimits tabulated = limitsOf(bolt, hole).value();
+  EXPECT_NEAR(inMillimetres(tabulated.majorMin), 9.732, 1e-9);
+  EXPECT_NEAR(inMillimetres(tabulated.pitchMax), 9.206, 1e-9);
+  EXPECT_FALSE(limitsOf(hole, bolt).has_value());
+}
+
 TEST(Strip, AreaOfTheEngagementThatIsNeededIsProportional) {
   const Thread m10 = shippedCatalogue().thread("M10").value();
   TappedHole hole;

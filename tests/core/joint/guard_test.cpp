@@ -65,6 +65,34 @@ TEST(Guard, SteelScrewInACastingIsLimitedByTheCasting) {
   EXPECT_EQ(judge(torque("16 N.m"), m6)->limit, Limit::BoltYield);
 }
 
+TEST(Guard, JudgesASettingAsTheTorqueItPutsOnTheFastener) {
+  const GuardSubject m8 = subject("M8", "8.8");
+  const Lever lever{inches(10), inches(10), degrees(0)};  // doubles the torque
+  const Judgement direct = judge(torque("25 N.m"), m8).value();
+  const Judgement set = judgeSetting(torque("12.5 N.m"), lever, newtonMetres(0), m8).value();
+  EXPECT_EQ(set.verdict, direct.verdict);
+  EXPECT_NEAR(set.utilisation, direct.utilisation, 1e-12);
+  EXPECT_THAT(set.high * 2, IsNear(direct.high, newtonMetres(1e-9)));
+}
+
+TEST(Guard, PrevailingTorqueDoesNotCountAgainstTheBolt) {
+  const GuardSubject m8 = subject("M8", "8.8");
+  const Judgement bare = judge(torque("45 N.m"), m8).value();
+  const Judgement locked = judgeSetting(torque("45 N.m"), std::nullopt, newtonMetres(15), m8).value();
+  EXPECT_EQ(bare.verdict, Verdict::PastYield);
+  EXPECT_EQ(locked.verdict, Verdict::InBand);
+}
+
+TEST(Guard, NamesBothUnitsWhereDigitsCannotTell) {
+  const Judgement judgement = judge(torque("20 in.lbf"), subject("M8", "8.8")).value();
+  EXPECT_EQ(said(judgement).back(), "Did you mean 20\u2009N·m or 20\u2009ft·lbf?");
+}
+
+TEST(Guard, AsksForTheConditionWhereOnlyHighFrictionWouldDo) {
+  EXPECT_EQ(said(judge(torque("36 N.m"), subject("M8", "8.8")).value()).back(),
+            "It is right only where friction is high: state the condition.");
+}
+
 TEST(Guard, SaysWhyItDoesNotJudge) {
   GuardSubject plug = subject("M16", "8.8");
   plug.ungrounded = Ungrounded::Plug;
