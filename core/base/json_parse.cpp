@@ -46,8 +46,8 @@ class Builder final : public nlohmann::json_sax<nlohmann::json> {
   std::string path() const {
     std::string out;
     for (const std::string& key : m_keys)
-      if (!key.empty()) out += (out.empty() ? "" : ".") + key;
-    return out;
+      if (!key.empty()) out += (out.empty() ? "" : ".") + shown(key);
+    return shown(out);
   }
 
   Json root;

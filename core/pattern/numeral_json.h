@@ -2,24 +2,16 @@
 #include <string>
 
 #include "core/base/json.h"
-#include "core/units/format.h"
+#include "core/units/decimal.h"
 #include "core/units/parse.h"
 
 namespace cw {
 
-/// Digits of a number to nine places, without zeros at the end: "7.5". Read back and written again they
-/// stay the same.
-inline std::string numeral(double value) {
-  std::string text = fixed(value, 9);
-  text.erase(text.find_last_not_of('0') + 1);
-  if (text.back() == '.') text.pop_back();
-  return text;
-}
-
-/// The same of a quantity, in a unit that is named elsewhere.
+/// Digits of a quantity to nine places, without zeros at the end, in a unit that is named elsewhere: "7.5".
+/// Read back and written again they stay the same.
 template <class Tag>
 std::string numeral(Quantity<Tag> value, const Unit<Tag>& unit) {
-  return numeral(in(unit, value));
+  return plainText(roundedToPlaces(decimalOf(in(unit, value)), 9));
 }
 
 /// The member `key` as digits in quotes, taken in `unit`; may be negative. InvalidInput otherwise.

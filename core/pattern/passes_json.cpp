@@ -2,23 +2,26 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
 #include "core/pattern/numeral_json.h"
+#include "core/units/decimal.h"
 #include "core/units/stated_json.h"
 
 namespace cw {
 namespace {
 
-/// A share as digits of per cent, and back: "30" is exactly 0.3.
+/// A share as digits of per cent, and back, by moving the point: 33.3 % is the number written 0.333.
 std::string percentText(double share) {
-  return numeral(share * 100);
+  Decimal percent = decimalOf(share);
+  percent.exponent += 2;
+  return plainText(percent);
 }
 
 Result<double> percentFrom(const std::string& text, const std::string& place) {
   auto digits = parseNumber(text);
   if (!digits) return fail(within(place, digits.error()));
-  return numberOf(*digits) / 100;
+  Decimal share = decimalOf(*digits);
+  share.exponent -= 2;
+  return numberOf(plainText(share));
 }
 
 template <class Tag>

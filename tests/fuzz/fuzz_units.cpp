@@ -2,22 +2,16 @@
 #include <cmath>
 #include <cstring>
 
-#include "core/base/utf8.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
 #include "tests/fuzz/fuzz.h"
+#include "tests/fuzz/refusal.h"
 
 namespace cw {
 namespace {
 
+using fuzz::checkRefusal;
 using fuzz::require;
-
-void checkRefusal(const Error& error) {
-  const std::string words = sentence(error);
-  require(!words.empty() && words.size() < 1000, "a refusal is one short sentence");
-  require(isUtf8(words), "a refusal is UTF-8");
-  for (const char c : words) require(c < 0 || c >= 0x20, "a refusal holds no control characters");
-}
 
 void checkNumber(std::string_view typed, DecimalMark mark, bool mayBeNegative) {
   const auto digits = parseNumber(typed, mark, mayBeNegative);
