@@ -1,8 +1,13 @@
 #include "core/base/finding.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace cw {
+
+Finding blocking(std::string code, std::string place, Message problem, Message cure) {
+  return {Severity::Blocking, std::move(code), std::move(place), std::move(problem), std::move(cure)};
+}
 
 bool hasBlocking(const Findings& findings) {
   return std::any_of(findings.begin(), findings.end(),

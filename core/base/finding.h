@@ -21,6 +21,9 @@ struct Finding {
 
 using Findings = std::vector<Finding>;
 
+/// A Blocking finding.
+Finding blocking(std::string code, std::string place, Message problem, Message cure = {});
+
 bool hasBlocking(const Findings& findings);
 std::string sentence(const Finding& finding);
 

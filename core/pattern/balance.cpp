@@ -89,14 +89,22 @@ std::vector<std::size_t> balancedOutward(const std::vector<Place>& places) {
   return order;
 }
 
+bool isLongLayout(const std::vector<Place>& places) {
+  return places.size() > 2 && axesOf(places).aspect >= kLong;
+}
+
 std::vector<std::size_t> centreOutOrder(const std::vector<Place>& places) {
-  return axesOf(places).aspect >= kLong ? balancedOutward(places) : spiral(places);
+  return isLongLayout(places) ? balancedOutward(places) : spiral(places);
 }
 
 std::vector<std::size_t> balancedOrder(const std::vector<Place>& places) {
-  if (places.size() <= 2) return goingRound(places);
-  const bool outward = axesOf(places).aspect >= kLong || isFilled(places);
-  return outward ? balancedOutward(places) : balancedAround(places, Leader::Spread);
+  const auto round = goingRound(places);
+  const double most = worstImbalance(places, round) + 1e-9;
+  if (isLongLayout(places) || isFilled(places))
+    if (auto outward = balancedOutward(places); worstImbalance(places, outward) <= most) return outward;
+  if (auto around = balancedAround(places, Leader::Spread); worstImbalance(places, around) <= most)
+    return around;
+  return round;
 }
 
 double worstImbalance(const std::vector<Place>& places, std::span<const std::size_t> order) {

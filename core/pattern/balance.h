@@ -28,10 +28,15 @@ std::vector<std::size_t> balancedRing(std::size_t n, Leader leader);
 /// Army TM 5-3805-298-23-2 (line of 9) and the common order of engine heads.
 std::vector<std::size_t> balancedOutward(const std::vector<Place>& places);
 
+/// True if a layout is worked along its length: 1.5 times as long as it is wide, or a line, of
+/// more than two.
+bool isLongLayout(const std::vector<Place>& places);
+
 /// From the middle outward: long layouts as above, all others in a spiral with the numbering.
 std::vector<std::size_t> centreOutOrder(const std::vector<Place>& places);
 
-/// The order of a free layout: outward for long or filled ones, around for all others.
+/// The order of a free layout: outward for long or filled ones, around for all others; but one that meets a
+/// worse imbalance than simply going round is not taken, which happens with few and scattered positions.
 std::vector<std::size_t> balancedOrder(const std::vector<Place>& places);
 
 /// The worst imbalance met while tightening: the largest distance of the sum of tightened places from the

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <string>
 
 #include "core/pattern/balance.h"
@@ -110,10 +111,6 @@ std::string listOfNames() {
   return out;
 }
 
-Finding blocking(std::string code, std::string place, Message problem, Message cure) {
-  return {Severity::Blocking, std::move(code), std::move(place), std::move(problem), std::move(cure)};
-}
-
 }  // namespace
 
 std::string_view name(OrderRule rule) {
@@ -150,23 +147,32 @@ OrderRule usualRule(const Layout& layout) {
   return std::holds_alternative<Circle>(layout.shape) ? OrderRule::Star : OrderRule::Balanced;
 }
 
-Findings reviewOrder(std::span<const std::size_t> order, std::size_t count) {
+Findings reviewOrder(std::span<const std::string> order, std::span<const std::string> labels) {
   Findings findings;
-  std::vector<std::size_t> times(count, 0);
+  std::map<std::string, std::size_t> times;
+  for (const std::string& label : labels) times[label] = 0;
   for (std::size_t i = 0; i < order.size(); ++i) {
-    const std::string number = std::to_string(order[i]), place = "order[" + std::to_string(i) + "]";
-    if (order[i] < 1 || order[i] > count)
-      findings.push_back(blocking("order-unknown", place, {"there is no position %1", {number}},
-                                  {"name positions from 1 to %1", {std::to_string(count)}}));
-    else if (++times[order[i] - 1] > 1)
-      findings.push_back(
-          blocking("order-repeat", place, {"position %1 comes again", {number}}, "name each position once"));
-  }
-  for (std::size_t i = 0; i < count; ++i)
-    if (times[i] == 0)
-      findings.push_back(blocking("order-gap", "order", {"position %1 is missing", {std::to_string(i + 1)}},
+    const std::string place = "order[" + std::to_string(i) + "]";
+    const auto known = times.find(order[i]);
+    if (known == times.end())
+      findings.push_back(blocking("order-unknown", place, {"there is no position %1", {shown(order[i])}},
+                                  "name the labels of this layout"));
+    else if (++known->second > 1)
+      findings.push_back(blocking("order-repeat", place, {"position %1 comes again", {order[i]}},
                                   "name each position once"));
+  }
+  for (const std::string& label : labels)
+    if (times[label] == 0)
+      findings.push_back(
+          blocking("order-gap", "order", {"position %1 is missing", {label}}, "name each position once"));
   return findings;
+}
+
+Findings reviewOrder(std::span<const std::size_t> order, std::size_t count) {
+  std::vector<std::string> named, labels;
+  for (const std::size_t position : order) named.push_back(std::to_string(position));
+  for (std::size_t i = 1; i <= count; ++i) labels.push_back(std::to_string(i));
+  return reviewOrder(named, labels);
 }
 
 }  // namespace cw

@@ -1,5 +1,6 @@
 #pragma once
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -54,7 +55,11 @@ Result<Order> tighteningOrder(const Layout& layout, OrderRule rule);
 /// Star on a circle, balanced elsewhere.
 OrderRule usualRule(const Layout& layout);
 
-/// What is wrong with an order edited by hand: gaps, repeats, numbers that are no position (all Blocking).
+/// What is wrong with an order edited by hand, given as labels: gaps, repeats, labels that are on no
+/// position ("order-gap", "order-repeat", "order-unknown", all Blocking).
+Findings reviewOrder(std::span<const std::string> order, std::span<const std::string> labels);
+
+/// The same for positions counted from 1 to `count`.
 Findings reviewOrder(std::span<const std::size_t> order, std::size_t count);
 
 }  // namespace cw

@@ -16,10 +16,6 @@ std::string percent(double share) {
   return std::isfinite(share) ? significant(share * 100, 6) + " %" : "not a number";
 }
 
-Finding blocking(std::string code, std::string place, Message problem, Message cure) {
-  return {Severity::Blocking, std::move(code), std::move(place), std::move(problem), std::move(cure)};
-}
-
 void reviewShares(const std::vector<double>& shares, Findings& findings) {
   if (shares.empty()) {
     findings.push_back(

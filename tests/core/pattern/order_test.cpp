@@ -103,7 +103,7 @@ TEST(ReviewOrder, NamesGapsRepeatsAndStrangers) {
     found.push_back(finding.code + " " + sentence(finding));
   EXPECT_THAT(found,
               ElementsAre("order-repeat order[2]: position 3 comes again; name each position once.",
-                          "order-unknown order[3]: there is no position 9; name positions from 1 to 4.",
+                          "order-unknown order[3]: there is no position 9; name the labels of this layout.",
                           "order-gap order: position 2 is missing; name each position once.",
                           "order-gap order: position 4 is missing; name each position once."));
   EXPECT_TRUE(reviewOrder(oneTo(4), 4).empty());
