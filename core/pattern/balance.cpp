@@ -35,11 +35,11 @@ long steps(double value) {
 
 bool isFilled(const std::vector<Place>& places) {
   return places.size() >= 5 && std::any_of(places.begin(), places.end(),
-                                           [](const Place& place) { return std::abs(place) < kFilled; });
+                                           [](const Place& place) { return length(place) < kFilled; });
 }
 
 std::vector<std::size_t> spiral(const std::vector<Place>& places) {
-  const auto bands = bandsBy([&](std::size_t i) { return std::abs(places[i]); }, places.size());
+  const auto bands = bandsBy([&](std::size_t i) { return length(places[i]); }, places.size());
   const auto round = goingRound(places);
   std::vector<std::vector<std::size_t>> turns(places.size());  // by band: when each of its places is met
   for (std::size_t met = 0; met < round.size(); ++met) turns[bands[round[met]]].push_back(met);
@@ -73,12 +73,12 @@ std::vector<std::size_t> balancedOutward(const std::vector<Place>& places) {
   std::iota(left.begin(), left.end(), 0u);
   Place sum;
   while (!left.empty()) {
-    const bool restores = std::abs(sum) > kOffCentre;
+    const bool restores = length(sum) > kOffCentre;
     const Place last = order.empty() ? Place() : places[order.back()];
     const auto merit = [&](std::size_t i) {
       const double along = on(axes.along, places[i]), across = on(axes.across, places[i]);
-      return std::tuple(bands[i], restores ? steps(std::abs(sum + places[i])) : 0, steps(std::abs(across)),
-                        along < -1e-6, steps(std::abs(places[i] - last)), -steps(across), i);
+      return std::tuple(bands[i], restores ? steps(length(sum + places[i])) : 0, steps(std::abs(across)),
+                        along < -1e-6, steps(length(places[i] - last)), -steps(across), i);
     };
     const auto next = std::min_element(left.begin(), left.end(),
                                        [&](std::size_t a, std::size_t b) { return merit(a) < merit(b); });
@@ -110,7 +110,7 @@ std::vector<std::size_t> balancedOrder(const std::vector<Place>& places) {
 double worstImbalance(const std::vector<Place>& places, std::span<const std::size_t> order) {
   Place sum;
   double worst = 0;
-  for (const std::size_t i : order) worst = std::max(worst, std::abs(sum += places[i]));
+  for (const std::size_t i : order) worst = std::max(worst, length(sum += places[i]));
   return worst;
 }
 

@@ -46,8 +46,8 @@ std::vector<std::size_t> BalanceWalk::walk() {
 }
 
 bool BalanceWalk::inBalance() const {
-  if (m_leader == Leader::Pairs) return std::abs(m_first) <= kCentred;
-  return m_order.size() >= 4 && std::abs(m_first) <= kCentred && std::abs(m_second) <= kUpright;
+  if (m_leader == Leader::Pairs) return length(m_first) <= kCentred;
+  return m_order.size() >= 4 && length(m_first) <= kCentred && length(m_second) <= kUpright;
 }
 
 void BalanceWalk::tighten(std::size_t place) {
@@ -56,7 +56,7 @@ void BalanceWalk::tighten(std::size_t place) {
   m_first += m_places[place];
   m_second += m_places[place] * m_places[place];
   for (std::size_t i = 0; i < m_places.size(); ++i)
-    m_room[i] = std::min(m_room[i], std::abs(m_places[i] - m_places[place]));
+    m_room[i] = std::min(m_room[i], length(m_places[i] - m_places[place]));
 }
 
 void BalanceWalk::setAnchors() {
@@ -68,13 +68,13 @@ void BalanceWalk::setAnchors() {
 
 std::size_t BalanceWalk::restoring() const {
   Candidates candidates = freePlaces();
-  keepLeast(candidates, m_tolerance, [&](std::size_t i) { return std::abs(m_first + m_places[i]); });
+  keepLeast(candidates, m_tolerance, [&](std::size_t i) { return length(m_first + m_places[i]); });
   if (m_leader != Leader::Pairs)
     keepLeast(candidates, m_momentTolerance,
-              [&](std::size_t i) { return std::abs(m_second + m_places[i] * m_places[i]); });
+              [&](std::size_t i) { return length(m_second + m_places[i] * m_places[i]); });
   keepLeast(candidates, m_tolerance, [&](std::size_t i) { return -m_room[i]; });
   keepLeast(candidates, m_tolerance,
-            [&](std::size_t i) { return -std::abs(m_places[i] - m_places[m_order.back()]); });
+            [&](std::size_t i) { return -length(m_places[i] - m_places[m_order.back()]); });
   return firstMet(candidates);
 }
 
@@ -86,7 +86,7 @@ std::size_t BalanceWalk::leading() const {
   } else if (m_leader == Leader::Middle) {
     keepLeast(candidates, m_tolerance, [&](std::size_t i) { return -m_anchorRoom[i]; });
     keepLeast(candidates, m_tolerance,
-              [&](std::size_t i) { return -std::abs(m_places[i] - m_places[m_lastLeader]); });
+              [&](std::size_t i) { return -length(m_places[i] - m_places[m_lastLeader]); });
   }
   return firstMet(candidates);
 }

@@ -33,7 +33,7 @@ Result<void> checkDistinct(const std::vector<std::string>& labels) {
     const auto [there, isNew] = first.emplace(labels[i], i);
     if (!isNew)
       return fail(ErrorCode::OutOfRange, "labels", labels[i],
-                  {"positions %1 and %2 have one label, \"%3\"",
+                  {"positions %1 and %2 have one label, “%3”",
                    {std::to_string(there->second + 1), std::to_string(i + 1), labels[i]}},
                   "give every position a label of its own");
   }

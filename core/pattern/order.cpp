@@ -121,7 +121,7 @@ std::string_view name(OrderRule rule) {
 Result<OrderRule> orderRule(std::string_view name) {
   for (const NamedRule& named : kNames)
     if (named.name == name) return named.rule;
-  return fail(ErrorCode::InvalidInput, "rule", name, {"there is no order \"%1\"", {shown(name)}},
+  return fail(ErrorCode::InvalidInput, "rule", name, {"there is no order “%1”", {shown(name)}},
               {"use one of %1", {listOfNames()}});
 }
 

@@ -108,7 +108,7 @@ TEST(Labels, MustBeOneForEachPositionAndAllDifferent) {
   layout.labels = {LabelStyle::Own, {"a", "b"}};
   EXPECT_THAT(refusal(layout), HasSubstr("labels: 2 labels for 3 positions"));
   layout.labels.own = {"a", "b", "a"};
-  EXPECT_THAT(refusal(layout), HasSubstr("positions 1 and 3 have one label, \"a\""));
+  EXPECT_THAT(refusal(layout), HasSubstr("positions 1 and 3 have one label, “a”"));
   layout.labels.own = {"a", "", "c"};
   EXPECT_THAT(refusal(layout), HasSubstr("labels[1]: the label is empty"));
 }

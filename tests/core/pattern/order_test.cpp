@@ -93,7 +93,7 @@ TEST(TighteningOrder, RefusesARuleThatNeedsARing) {
 TEST(OrderRule, IsFoundByItsName) {
   for (const OrderRule rule : kOrderRules) EXPECT_EQ(orderRule(name(rule)), rule);
   EXPECT_THAT(sentence(orderRule("zigzag").error()),
-              HasSubstr("no order \"zigzag\"; use one of star, star-later"));
+              HasSubstr("no order “zigzag”; use one of star, star-later"));
 }
 
 TEST(ReviewOrder, NamesGapsRepeatsAndStrangers) {
