@@ -23,9 +23,9 @@ Result<ShearPerLength> shearPerLength(const ThreadLimits& limits, Length pitch);
 struct TappedHole {
   TappedMaterial material;
   Length engagement;
-  std::optional<Length> threadLength;  ///< of the hole, if known: engagement must not exceed it
-  std::optional<Fit> fit;              ///< the system's usual one if not stated
-  std::optional<ThreadLimits> limits;  ///< tabulated or measured; else by the fit's formulas
+  std::optional<Length> threadLength = {};  ///< of the hole, if known: engagement must not exceed it
+  std::optional<Fit> fit = {};              ///< the system's usual one if not stated
+  std::optional<ThreadLimits> limits = {};  ///< tabulated or measured; else by the fit's formulas
 };
 
 enum class Failure { BoltBreaks, BoltThreadStrips, TappedThreadStrips };
