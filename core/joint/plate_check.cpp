@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/joint/plate_outline.h"
+#include "core/joint/plate_polygon.h"
+
 namespace cw {
 namespace {
 
@@ -29,14 +32,32 @@ Result<void> checkRing(const std::string& place, const Annulus& ring) {
               {"0 to 0.999 of the outer radius, %1", {millimetreText(ring.outer)}});
 }
 
+Result<void> checkCorners(const std::string& place, const std::vector<Point>& corners) {
+  if (corners.size() < 3 || corners.size() > 200)
+    return fail(ErrorCode::OutOfRange, place, fmt::format("{}", corners.size()),
+                {"%1 corners cannot be computed", {fmt::format("{}", corners.size())}}, "3 to 200 corners");
+  for (std::size_t i = 0; i < corners.size(); ++i)
+    CW_CHECK(checkPoint(corners[i], fmt::format("{}[{}]", place, i)));
+  if (crossesItself(corners))
+    return fail(ErrorCode::InvalidInput, place, "", "the line crosses itself",
+                "corners one after another around the shape, each once");
+  if (polygonArea(corners) < Area::si(1e-8))
+    return fail(ErrorCode::OutOfRange, place, "", "the corners enclose no area",
+                "corners that do not lie in a line");
+  return {};
+}
+
+Result<void> checkShape(const PlateShape& shape) {
+  if (const auto* ring = std::get_if<Annulus>(&shape)) return checkRing("part", *ring);
+  if (const auto* outline = std::get_if<PolygonOutline>(&shape))
+    return checkCorners("part.corners", outline->corners);
+  const auto& rectangle = std::get<Rectangle>(shape);
+  CW_CHECK(checkSize("part.length", rectangle.length));
+  return checkSize("part.width", rectangle.width);
+}
+
 Result<void> checkPart(const Plate& plate) {
-  if (const auto* ring = std::get_if<Annulus>(&plate.shape)) {
-    CW_CHECK(checkRing("part", *ring));
-  } else {
-    const auto& rectangle = std::get<Rectangle>(plate.shape);
-    CW_CHECK(checkSize("part.length", rectangle.length));
-    CW_CHECK(checkSize("part.width", rectangle.width));
-  }
+  CW_CHECK(checkShape(plate.shape));
   CW_CHECK(checkSize("part.thickness", plate.thickness, metres(10)));
   const double modulus = plate.modulus.si() / 1e9;
   if (!(modulus >= 1e-3 && modulus <= 1e6))
@@ -58,8 +79,8 @@ tl::unexpected<Error> beyondPart(const std::string& place) {
 Result<void> checkRingGasket(const Plate& plate, const GasketShape& gasket) {
   const auto* ring = std::get_if<Annulus>(&gasket);
   if (!ring)
-    return fail(ErrorCode::InvalidInput, "gasket.shape", "bands", "a round part cannot be computed on bands",
-                "an annulus as gasket");
+    return fail(ErrorCode::InvalidInput, "gasket.shape", "",
+                "a round part can be computed on an annulus only", "an annulus as gasket");
   CW_CHECK(checkRing("gasket", *ring));
   const auto& part = std::get<Annulus>(plate.shape);
   if (ring->inner.si() < part.inner.si() - kGrain || ring->outer.si() > part.outer.si() + kGrain)
@@ -144,6 +165,27 @@ Result<void> checkBandGasket(const Plate& plate, const GasketShape& gasket) {
   return checkCoverage(*bands);
 }
 
+Result<void> checkPathGasket(const PolygonOutline& part, const GasketShape& gasket) {
+  const auto* path = std::get_if<GasketPath>(&gasket);
+  if (!path)
+    return fail(ErrorCode::InvalidInput, "gasket.shape", "",
+                "a free-form part can be computed on a path only", "a gasket path");
+  CW_CHECK(checkCorners("gasket.corners", path->corners));
+  CW_CHECK(checkSize("gasket.width", path->width));
+  Patches pieces;
+  for (const PathPiece& piece : pathPieces(*path, 120, pieces))
+    if (!isInside(part.corners, piece.patch.centre) ||
+        edgeDistance(part.corners, piece.patch.centre).si() < path->width.si() / 2 - kGrain)
+      return beyondPart("gasket");
+  return {};
+}
+
+Result<void> checkGasket(const Plate& plate, const GasketShape& gasket) {
+  if (std::holds_alternative<Annulus>(plate.shape)) return checkRingGasket(plate, gasket);
+  if (std::holds_alternative<Rectangle>(plate.shape)) return checkBandGasket(plate, gasket);
+  return checkPathGasket(std::get<PolygonOutline>(plate.shape), gasket);
+}
+
 }  // namespace
 
 Result<void> checkPlate(const PlateOnGasket& plate) {
@@ -158,7 +200,7 @@ Result<void> checkPlate(const PlateOnGasket& plate) {
     return fail(ErrorCode::OutOfRange, "hub", fmt::format("{:g}", hub),
                 {"a hub of %1 N·m per rad and m cannot be computed", {fmt::format("{:g}", hub)}},
                 "0, or up to 1e15 on a ring");
-  return round ? checkRingGasket(plate.plate, plate.gasket) : checkBandGasket(plate.plate, plate.gasket);
+  return checkGasket(plate.plate, plate.gasket);
 }
 
 }  // namespace cw

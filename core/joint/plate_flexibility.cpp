@@ -3,6 +3,8 @@
 #include <cmath>
 
 #include "core/joint/plate_annulus.h"
+#include "core/joint/plate_outline.h"
+#include "core/joint/plate_polygon.h"
 #include "core/joint/plate_rectangle.h"
 
 namespace cw {
@@ -13,8 +15,9 @@ double ringArea(const Annulus& ring) {
 }
 
 Flexibility onePlate(const PlateOnGasket& plate, const Patches& patches) {
-  return std::holds_alternative<Annulus>(plate.plate.shape) ? annulusFlexibility(plate, patches)
-                                                            : rectangleFlexibility(plate, patches);
+  if (std::holds_alternative<Annulus>(plate.plate.shape)) return annulusFlexibility(plate, patches);
+  if (std::holds_alternative<Rectangle>(plate.plate.shape)) return rectangleFlexibility(plate, patches);
+  return outlineFlexibility(plate, patches);
 }
 
 }  // namespace
@@ -29,6 +32,7 @@ Hub Hub::cylinder(Length meanRadius, Length wall, Stress modulus, double poisson
 
 Area gasketArea(const GasketShape& gasket) {
   if (const auto* ring = std::get_if<Annulus>(&gasket)) return Area::si(ringArea(*ring));
+  if (const auto* path = std::get_if<GasketPath>(&gasket)) return polygonLength(path->corners) * path->width;
   Area area;
   for (const Band& band : std::get<std::vector<Band>>(gasket))
     area += band.sign * ((band.toX - band.fromX) * (band.toY - band.fromY));

@@ -50,7 +50,7 @@ struct PlateOnGasket {
 
 /// Flexibility between the patches, from Mindlin's plate theory with shear factor 5/6 (physics) by Ritz's
 /// method: Fourier terms around and Legendre polynomials across a ring or disc, Legendre products over a
-/// rectangle. Holes are not cut out; the base is rigid; gasket shear is left out.
+/// rectangle or a free-form outline. Holes are not cut out; the base is rigid; gasket shear is left out.
 /// Values that checkPlate refuses are the caller's mistake. Checked against finite elements and closed
 /// forms in tests/published/settling_flange_test.cpp and plate_closed_form_test.cpp.
 Flexibility plateFlexibility(const PlateOnGasket& plate, const Patches& patches);

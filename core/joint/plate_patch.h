@@ -18,7 +18,7 @@ using PatchForm = std::vector<PatchSample>;
 
 /// A form put on the face: its own axis turned by `turn` from x.
 struct Patch {
-  PlatePoint centre;
+  Point centre;
   Angle turn;
   int form = 0;  ///< which of the forms
 };

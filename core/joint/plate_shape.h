@@ -2,16 +2,10 @@
 #include <variant>
 #include <vector>
 
+#include "core/pattern/layout.h"
 #include "core/units/quantity.h"
 
 namespace cw {
-
-/// A place on the part's face. The origin is the centre of the part.
-struct PlatePoint {
-  Length x;
-  Length y;
-  bool operator==(const PlatePoint&) const = default;
-};
 
 /// A ring about the origin; a disc where `inner` is 0.
 struct Annulus {
@@ -35,8 +29,16 @@ struct Band {
   bool operator==(const Band&) const = default;
 };
 
-using PlateShape = std::variant<Annulus, Rectangle>;
-using GasketShape = std::variant<Annulus, std::vector<Band>>;
+/// A strip of gasket along a closed line of straight pieces. At a corner the pieces meet middle to middle.
+struct GasketPath {
+  std::vector<Point> corners;
+  Length width;
+  bool operator==(const GasketPath&) const = default;
+};
+
+/// A ring or disc lies on an Annulus, a rectangle on bands, a free-form cover on a path.
+using PlateShape = std::variant<Annulus, Rectangle, PolygonOutline>;
+using GasketShape = std::variant<Annulus, std::vector<Band>, GasketPath>;
 
 /// The part that the bolts hold down: an even plate of one material.
 struct Plate {

@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "core/joint/plate_flexibility.h"
+#include "core/joint/plate_outline.h"
+#include "core/joint/plate_polygon.h"
 
 namespace cw {
 namespace {
@@ -48,6 +50,14 @@ int coverage(const std::vector<Band>& bands, double x, double y) {
   return sum;
 }
 
+std::vector<CellPatch> pathCells(const GasketPath& path, int bolts, Patches& patches) {
+  const Length around = polygonLength(path.corners);
+  std::vector<CellPatch> cells;
+  for (const PathPiece& piece : pathPieces(path, std::max(32, 4 * bolts), patches))
+    cells.push_back({piece.patch, piece.length / around});
+  return cells;
+}
+
 std::vector<CellPatch> bandCells(const std::vector<Band>& bands, Patches& patches) {
   constexpr int kAbout = 400;
   const double area = gasketArea(bands).si();
@@ -78,6 +88,7 @@ std::vector<CellPatch> bandCells(const std::vector<Band>& bands, Patches& patche
 
 std::vector<CellPatch> gasketCells(const GasketShape& gasket, int bolts, Patches& patches) {
   if (const auto* ring = std::get_if<Annulus>(&gasket)) return ringCells(*ring, bolts, patches);
+  if (const auto* path = std::get_if<GasketPath>(&gasket)) return pathCells(*path, bolts, patches);
   return bandCells(std::get<std::vector<Band>>(gasket), patches);
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/joint/plate_check.h"
+#include "core/joint/plate_polygon.h"
 
 namespace cw {
 namespace {
@@ -35,20 +36,23 @@ Result<void> checkHead(const SettlingBolts& bolts) {
               {"0 to less than the bearing diameter, %1 mm", {number(inMillimetres(bolts.bearing))}});
 }
 
-bool restsOn(const PlateShape& shape, const PlatePoint& place, double bearingRadius) {
+bool restsOn(const PlateShape& shape, const Point& place, double bearingRadius) {
   const double grain = 1e-9;
   if (const auto* ring = std::get_if<Annulus>(&shape)) {
     const double radius = std::hypot(place.x.si(), place.y.si());
     const bool clearOfBore = ring->inner == Length() || radius - bearingRadius >= ring->inner.si() - grain;
     return clearOfBore && radius + bearingRadius <= ring->outer.si() + grain;
   }
+  if (const auto* outline = std::get_if<PolygonOutline>(&shape))
+    return isInside(outline->corners, place) &&
+           edgeDistance(outline->corners, place).si() >= bearingRadius - grain;
   const auto& rectangle = std::get<Rectangle>(shape);
   return std::abs(place.x.si()) + bearingRadius <= rectangle.length.si() / 2 + grain &&
          std::abs(place.y.si()) + bearingRadius <= rectangle.width.si() / 2 + grain;
 }
 
 Result<void> checkPlaces(const SettlingBolts& bolts, const PlateShape& shape) {
-  const std::vector<PlatePoint> places = boltPlaces(bolts);
+  const std::vector<Point> places = boltPlaces(bolts);
   for (std::size_t i = 0; i < places.size(); ++i) {
     const std::string at = fmt::format("({:g}, {:g}) mm", places[i].x.si() * 1e3, places[i].y.si() * 1e3);
     if (!restsOn(shape, places[i], bolts.bearing.si() / 2))

@@ -18,7 +18,7 @@ struct BoltCircle {
 };
 
 struct SettlingBolts {
-  std::variant<BoltCircle, std::vector<PlatePoint>> places;
+  std::variant<BoltCircle, std::vector<Point>> places;
   Length hole;           ///< inner diameter of the bearing face; the hole itself is not cut out of the part
   Length bearing;        ///< outer diameter of the bearing face
   Stiffness stiffness;   ///< of one bolt over its grip, head and nut included
@@ -42,7 +42,7 @@ struct SettlingJoint {
 int boltCount(const SettlingJoint& joint);
 
 /// Where the bolts are; empty if the joint gives a flexibility and no places.
-std::vector<PlatePoint> boltPlaces(const SettlingBolts& bolts);
+std::vector<Point> boltPlaces(const SettlingBolts& bolts);
 
 /// Most bolts one prediction takes; the algebra grows with their cube.
 inline constexpr int kMostSettlingBolts = 128;

@@ -34,7 +34,7 @@ Stiffness withSeat(const PlateOnGasket& plate, Stiffness gasket) {
 Patches boltPatches(const SettlingBolts& bolts) {
   Patches patches;
   const int head = patches.add(headForm(bolts.hole, bolts.bearing));
-  for (const PlatePoint& place : boltPlaces(bolts))
+  for (const Point& place : boltPlaces(bolts))
     patches.patches.push_back({place, radians(std::atan2(place.y.si(), place.x.si())), head});
   return patches;
 }

@@ -17,9 +17,9 @@ struct SettlingModel {
   /// Between the bolts, then the gasket cells, on a gasket that answers everywhere with its loading
   /// stiffness, both ways.
   Flexibility flexibility;
-  std::vector<Stiffness> bolts;    ///< bolt and the part's face under its head in series
-  std::vector<GasketCell> cells;   ///< none where the gasket is an even two-way spring
-  std::vector<PlatePoint> places;  ///< of the bolts; may be empty
+  std::vector<Stiffness> bolts;   ///< bolt and the part's face under its head in series
+  std::vector<GasketCell> cells;  ///< none where the gasket is an even two-way spring
+  std::vector<Point> places;      ///< of the bolts; may be empty
   bool boltsGoSlack = false;
 
   int boltCount() const { return static_cast<int>(bolts.size()); }

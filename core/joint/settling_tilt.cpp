@@ -6,11 +6,11 @@
 
 namespace cw {
 
-FaceFit::FaceFit(const std::vector<PlatePoint>& places) {
+FaceFit::FaceFit(const std::vector<Point>& places) {
   if (places.empty()) return;
   Eigen::MatrixXd plane(static_cast<Eigen::Index>(places.size()), 3);
   for (Eigen::Index i = 0; i < plane.rows(); ++i) {
-    const PlatePoint& place = places[static_cast<std::size_t>(i)];
+    const Point& place = places[static_cast<std::size_t>(i)];
     plane.row(i) << 1, place.x.si(), place.y.si();
   }
   const Eigen::MatrixXd fit = plane.completeOrthogonalDecomposition().pseudoInverse();

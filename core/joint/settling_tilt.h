@@ -14,7 +14,7 @@ struct FaceState {
 /// it only; without places there is no tilt.
 class FaceFit {
  public:
-  explicit FaceFit(const std::vector<PlatePoint>& places);
+  explicit FaceFit(const std::vector<Point>& places);
   FaceState of(const SettlingSprings& springs) const;
 
  private:

@@ -28,7 +28,7 @@ inline void setRectangle(const nlohmann::json& from, SettlingJoint& joint, Plate
   for (const auto& b : from.at("gasket_rectangles"))
     bands.push_back({metres(b[0]), metres(b[1]), metres(b[2]), metres(b[3]), b[4]});
   plate.gasket = bands;
-  std::vector<PlatePoint> places;
+  std::vector<Point> places;
   for (const auto& p : from.at("bolts_xy")) places.push_back({metres(p[0]), metres(p[1])});
   joint.bolts.places = places;
 }

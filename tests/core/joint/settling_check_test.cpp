@@ -87,10 +87,9 @@ TEST(CheckJoint, RefusesBoltsOffThePartOrOnEachOther) {
                       }),
               HasSubstr("bolt 1: the head at (1e+09, 0) mm does not rest wholly on the part"));
   EXPECT_THAT(refusal(ringJoint(40), [](auto&) {}), HasSubstr("overlaps that of bolt 1"));
-  EXPECT_THAT(
-      refusal(coverJoint(),
-              [](auto& j) { std::get<std::vector<PlatePoint>>(j.bolts.places)[2].x = millimetres(kNaN); }),
-      HasSubstr("bolt 3"));
+  EXPECT_THAT(refusal(coverJoint(),
+                      [](auto& j) { std::get<std::vector<Point>>(j.bolts.places)[2].x = millimetres(kNaN); }),
+              HasSubstr("bolt 3"));
   EXPECT_THAT(refusal(ringJoint(), [](auto& j) { j.bolts.hole = millimetres(18); }),
               HasSubstr("a hole of 18 mm leaves no bearing face"));
 }
@@ -102,7 +101,7 @@ TEST(CheckJoint, RefusesMoreBoltsThanItsLimit) {
 
 TEST(CheckJoint, RefusesFlexibilitiesThatNoPartHas) {
   SettlingJoint joint = ringJoint();
-  joint.bolts.places = std::vector<PlatePoint>{};
+  joint.bolts.places = std::vector<Point>{};
   Flexibility matrix(2);
   const auto set = [&](double a, double b, double c, double d) {
     matrix.set(0, 0, metresPerNewton(a));

@@ -31,10 +31,10 @@ inline SettlingJoint coverJoint() {
   plate.gasketStiffness = newtonsPerMetre(2e8);
   SettlingJoint joint;
   joint.body = FlexiblePart{plate, {}};
-  joint.bolts.places = std::vector<PlatePoint>{{millimetres(50), millimetres(30)},
-                                               {millimetres(-50), millimetres(30)},
-                                               {millimetres(-50), millimetres(-30)},
-                                               {millimetres(50), millimetres(-30)}};
+  joint.bolts.places = std::vector<Point>{{millimetres(50), millimetres(30)},
+                                          {millimetres(-50), millimetres(30)},
+                                          {millimetres(-50), millimetres(-30)},
+                                          {millimetres(50), millimetres(-30)}};
   joint.bolts.hole = millimetres(6.6);
   joint.bolts.bearing = millimetres(10);
   joint.bolts.stiffness = newtonsPerMetre(1.4e8);
