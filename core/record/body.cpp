@@ -47,7 +47,9 @@ class FieldReader {
 
   void operator()(std::string_view key, std::string& out) { keep(m_reader.textOr(key, ""), out); }
   void operator()(std::string_view key, bool& out) { keep(m_reader.booleanOr(key, false), out); }
-  void operator()(std::string_view key, int& out) { keep(m_reader.integer(key, 0, 1'000'000), out); }
+  void operator()(std::string_view key, int& out) {
+    if (m_reader.has(key)) keep(m_reader.integer(key, 0, 1'000'000), out);
+  }
   void operator()(std::string_view key, std::optional<int>& out) {
     if (!m_reader.has(key)) return;
     int value = 0;

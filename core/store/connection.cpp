@@ -83,7 +83,7 @@ Connection::~Connection() {
   QSqlDatabase::removeDatabase(sqlText(m_name));
 }
 
-Result<SqlRows> Connection::query(std::string_view sql, SqlValues values) {
+Result<SqlRows> Connection::query(std::string_view sql, const SqlValues& values) {
   QSqlQuery query(QSqlDatabase::database(sqlText(m_name), false));
   query.setForwardOnly(true);
   if (!query.prepare(sqlText(sql))) return fail(storageError(query.lastError(), m_file));
@@ -92,7 +92,7 @@ Result<SqlRows> Connection::query(std::string_view sql, SqlValues values) {
   return SqlRows(std::move(query), m_file);
 }
 
-Result<void> Connection::run(std::string_view sql, SqlValues values) {
+Result<void> Connection::run(std::string_view sql, const SqlValues& values) {
   CW_CHECK(query(sql, values));
   return {};
 }

@@ -3,7 +3,6 @@
 #include <chrono>
 #include <cstdint>
 #include <filesystem>
-#include <initializer_list>
 #include <memory>
 #include <optional>
 #include <string>
@@ -43,7 +42,7 @@ class SqlValue {
   std::variant<std::monostate, std::int64_t, std::string_view, Blob> m_value;
 };
 
-using SqlValues = std::initializer_list<SqlValue>;
+using SqlValues = std::vector<SqlValue>;
 
 /// The rows of an answer, one at a time. Columns count from 0.
 class SqlRows {
@@ -77,8 +76,8 @@ class Connection {
   Connection(const Connection&) = delete;
   Connection& operator=(const Connection&) = delete;
 
-  Result<SqlRows> query(std::string_view sql, SqlValues values = {});
-  Result<void> run(std::string_view sql, SqlValues values = {});
+  Result<SqlRows> query(std::string_view sql, const SqlValues& values = {});
+  Result<void> run(std::string_view sql, const SqlValues& values = {});
   /// The one value that a pragma answers with, as text.
   Result<std::string> pragma(std::string_view name);
   /// Sets a pragma and reads it back. Storage if it did not take.
@@ -111,7 +110,7 @@ class Transaction {
 
 /// Each row through `read`, which gives a Result or a plain value.
 template <class Read>
-auto collect(Connection& connection, std::string_view sql, SqlValues values, Read read) {
+auto collect(Connection& connection, std::string_view sql, const SqlValues& values, Read read) {
   using Row = std::decay_t<std::invoke_result_t<Read, const SqlRows&>>;
   using Out = Result<std::vector<Row>>;
   auto rows = connection.query(sql, values);
@@ -127,7 +126,7 @@ auto collect(Connection& connection, std::string_view sql, SqlValues values, Rea
 
 /// The first row through `read`, or nothing if there is none.
 template <class Read>
-auto first(Connection& connection, std::string_view sql, SqlValues values, Read read) {
+auto first(Connection& connection, std::string_view sql, const SqlValues& values, Read read) {
   using Row = std::decay_t<std::invoke_result_t<Read, const SqlRows&>>;
   using Out = Result<std::optional<Row>>;
   auto rows = connection.query(sql, values);

@@ -26,15 +26,6 @@ class Unfinished {
   fs::path m_file;
 };
 
-Result<void> checkCopy(const fs::path& file, const std::function<Result<void>(Connection&)>& judge) {
-  CW_TRY(copy, Connection::open(file, Connection::Access::Read, kPatience));
-  CW_TRY(faults, integrityFaults(*copy));
-  if (!faults.empty())
-    return fail(ErrorCode::Corrupt, file.string(), "", {"the copy is damaged: %1", {faults.front()}},
-                "check the disk and copy again");
-  return judge(*copy);
-}
-
 }  // namespace
 
 Result<void> copyTo(Connection& connection, const fs::path& target,
@@ -45,7 +36,10 @@ Result<void> copyTo(Connection& connection, const fs::path& target,
   const Unfinished part(target.string() + ".part-" + std::to_string(::getpid()));
   CW_CHECK(claim(part.file()));
   CW_CHECK(connection.run("VACUUM INTO ?", {part.file().string()}));
-  CW_CHECK(checkCopy(part.file(), judge));
+  {
+    CW_TRY(copy, Connection::open(part.file(), Connection::Access::Read, kPatience));
+    CW_CHECK(judge(*copy));
+  }
   CW_CHECK(flush(part.file()));
   return moveTo(part.file(), target);
 }

@@ -3,6 +3,7 @@
 #include "core/store/connection.h"
 #include "core/store/copy.h"
 #include "core/store/file_system.h"
+#include "core/store/identity.h"
 #include "core/store/migrations.h"
 
 namespace cw {
@@ -28,10 +29,18 @@ Result<void> chooseJournal(Connection& connection, const fs::path& file) {
   return connection.setPragma("locking_mode", "normal");
 }
 
+/// Quick, because it is done at each start; `inspect` looks at everything.
 Result<void> checkSound(Connection& connection) {
   CW_TRY(answer, connection.pragma("quick_check(1)"));
   if (answer == "ok") return {};
   return fail(ErrorCode::Corrupt, connection.file(), "", {"the shop file is damaged: %1", {answer}},
+              "put back a backup");
+}
+
+Result<void> checkIntegrity(Connection& copy) {
+  CW_TRY(faults, integrityFaults(copy));
+  if (faults.empty()) return {};
+  return fail(ErrorCode::Corrupt, copy.file(), "", {"the copy is damaged: %1", {faults.front()}},
               "put back a backup");
 }
 
@@ -67,7 +76,7 @@ Result<Database> Database::open(const fs::path& file, const Moment& now, std::ch
   CW_CHECK(checkWritable(file));
   Database out(file);
   CW_CHECK(out.connect(patience));
-  CW_CHECK(out.identify());
+  CW_CHECK(checkIdentity(*out.m_connection));
   CW_CHECK(checkSound(*out.m_connection));
   CW_CHECK(out.settle(patience));
   CW_CHECK(out.update(now));
@@ -78,19 +87,6 @@ Result<void> Database::connect(std::chrono::milliseconds patience) {
   CW_TRY(connection, Connection::open(m_file, Connection::Access::Write, patience));
   m_connection = std::move(connection);
   return {};
-}
-
-Result<void> Database::identify() {
-  CW_TRY(id, m_connection->pragma("application_id"));
-  if (id != std::to_string(kApplicationId))
-    return fail(ErrorCode::Corrupt, m_file.string(), "", "this is no shop file",
-                "name a file made by “shop init”");
-  CW_TRY(version, m_connection->pragma("user_version"));
-  if (std::stoi(version) <= newestVersion()) return {};
-  return fail(ErrorCode::NewerVersion, m_file.string(), version,
-              {"a newer program wrote this shop file (version %1; this one knows %2)",
-               {version, std::to_string(newestVersion())}},
-              "use that program");
 }
 
 Result<void> Database::settle(std::chrono::milliseconds patience) {
@@ -109,7 +105,7 @@ Result<void> Database::update(const Moment& now) {
   fs::path copy = m_file;
   copy.replace_filename(m_file.stem().string() + "-before-" + std::to_string(newestVersion()) + "-" +
                         stamp(now) + m_file.extension().string());
-  CW_CHECK(copyTo(*m_connection, copy));
+  CW_CHECK(copyTo(*m_connection, copy, checkIntegrity));
   return migrate(*m_connection);
 }
 

@@ -40,7 +40,6 @@ class Database {
  private:
   explicit Database(std::filesystem::path file);
   Result<void> connect(std::chrono::milliseconds patience);
-  Result<void> identify();
   Result<void> settle(std::chrono::milliseconds patience);
   Result<void> update(const Moment& now);
 

@@ -73,7 +73,7 @@ Result<std::uint32_t> fileSystemType(const fs::path& path) {
   return static_cast<std::uint32_t>(about.f_type);
 }
 
-Result<void> checkWritable(const fs::path& file) {
+Result<void> checkReadable(const fs::path& file) {
   std::error_code none;
   const fs::file_status status = fs::status(file, none);
   if (status.type() == fs::file_type::not_found)
@@ -86,7 +86,12 @@ Result<void> checkWritable(const fs::path& file) {
                 "name a shop file");
   if (::access(file.c_str(), R_OK) != 0)
     return fail(ErrorCode::ReadOnly, file.string(), "", "the shop file cannot be read",
-                "ask for the right to read and write it");
+                "ask for the right to read it");
+  return {};
+}
+
+Result<void> checkWritable(const fs::path& file) {
+  CW_CHECK(checkReadable(file));
   if (::access(file.c_str(), W_OK) != 0)
     return fail(ErrorCode::ReadOnly, file.string(), "", "the shop file cannot be written",
                 "ask for the right to write it");

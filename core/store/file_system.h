@@ -14,8 +14,10 @@ bool isNetworkFileSystem(std::uint32_t type);
 /// The type of the file system that holds `path`. Storage if it cannot be told.
 Result<std::uint32_t> fileSystemType(const std::filesystem::path& path);
 
-/// A file that is there, is no folder, and may be read and written together with its folder.
-/// Storage or ReadOnly naming what is wrong.
+/// A file that is there, is no folder, and may be read. Storage or ReadOnly naming what is wrong.
+Result<void> checkReadable(const std::filesystem::path& file);
+
+/// And may be written together with its folder, where the write-ahead log lies.
 Result<void> checkWritable(const std::filesystem::path& file);
 
 /// Makes an empty file. AlreadyDone if there is one of that name; it is never replaced.

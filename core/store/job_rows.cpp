@@ -40,6 +40,15 @@ Result<void> takeIn(Job& job, const EntryRow& row) {
   return {};
 }
 
+Result<void> checkNotDisposed(Connection& connection, const Id& job) {
+  CW_TRY(gone, first(connection, "SELECT at, by FROM disposal WHERE job = ?", {job.text()},
+                     [](const SqlRows& row) { return std::pair(row.text(0), row.text(1)); }));
+  if (!gone) return {};
+  return fail(ErrorCode::NotFound, "job", job.text(),
+              {"this job was disposed of by %1 on %2", {gone->second, gone->first.substr(0, 10)}},
+              "its entries are gone for good");
+}
+
 /// Everybody and every tool that an entry names.
 std::set<std::pair<std::string_view, std::string>> mentionsOf(const Entry& entry) {
   std::set<std::pair<std::string_view, std::string>> out{{"person", entry.enteredBy}};
@@ -66,6 +75,7 @@ Result<Job> loadJob(Connection& connection, const Id& shop, const Id& id) {
 }
 
 Result<void> catchUp(Connection& connection, Job& job) {
+  CW_CHECK(checkNotDisposed(connection, job.id));
   CW_TRY(rows, collect(connection,
                        "SELECT sequence, id, kind, text, previous, hash FROM entry"
                        " WHERE job = ? AND sequence > ? ORDER BY sequence",

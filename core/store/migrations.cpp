@@ -38,9 +38,10 @@ Result<void> migrate(Connection& connection, int target) {
   return {};
 }
 
-Result<std::vector<std::pair<std::string, std::string>>> schemaOf(Connection& connection) {
-  return collect(connection, "SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name", {},
-                 [](const SqlRows& row) { return std::pair(row.text(0), row.text(1)); });
+Result<std::map<std::string, std::string>> schemaOf(Connection& connection) {
+  CW_TRY(rows, collect(connection, "SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL", {},
+                       [](const SqlRows& row) { return std::pair(row.text(0), row.text(1)); }));
+  return std::map<std::string, std::string>(rows.begin(), rows.end());
 }
 
 }  // namespace cw

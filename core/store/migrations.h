@@ -1,4 +1,6 @@
 #pragma once
+#include <map>
+
 #include "core/store/connection.h"
 
 namespace cw {
@@ -10,7 +12,7 @@ int newestVersion();
 /// of its own together with its version number. The file's statements are separated by lines "-- next".
 Result<void> migrate(Connection& connection, int target = newestVersion());
 
-/// Every table, index and trigger as a database made by this program has it: (name, SQL text), by name.
-Result<std::vector<std::pair<std::string, std::string>>> schemaOf(Connection& connection);
+/// Every table, index and trigger of a database: its SQL text by its name.
+Result<std::map<std::string, std::string>> schemaOf(Connection& connection);
 
 }  // namespace cw

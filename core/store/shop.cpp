@@ -2,26 +2,14 @@
 
 #include "core/base/digest.h"
 #include "core/store/connection.h"
+#include "core/store/identity.h"
+#include "core/store/inspect.h"
 
 namespace cw {
 namespace {
 
 std::string hexOf(const PublicKey& key) {
   return hex(std::string_view(reinterpret_cast<const char*>(key.bytes.data()), key.bytes.size()));
-}
-
-Result<ShopIdentity> readIdentity(Connection& connection) {
-  struct Line {
-    std::string id, name, key;
-  };
-  CW_TRY(line, first(connection, "SELECT id, name, public_key FROM shop", {}, [](const SqlRows& row) {
-           return Line{row.text(0), row.text(1), row.text(2)};
-         }));
-  if (!line)
-    return fail(ErrorCode::Corrupt, connection.file(), "", "the file names no shop", "put back a backup");
-  CW_TRY(id, Id::parse(line->id));
-  CW_TRY(key, digestFromHex(line->key));
-  return ShopIdentity{id, line->name, PublicKey{key}};
 }
 
 }  // namespace
@@ -33,7 +21,8 @@ Shop::Shop(Database database, ShopIdentity identity, Clock& clock, const ShopSet
       m_tools(m_database),
       m_machines(m_database),
       m_sheets(m_database, m_people),
-      m_ledger({m_database, m_people, m_tools, m_machines, m_sheets, clock, m_identity.id, settings.idle}) {}
+      m_ledger({m_database, m_people, m_tools, m_machines, m_sheets, clock, m_identity.id, settings.idle}),
+      m_records(m_database, m_identity, m_people, m_ledger, clock) {}
 
 Result<std::unique_ptr<Shop>> Shop::create(const std::filesystem::path& file, const std::string& name,
                                            const PublicKey& key, Clock& clock, const ShopSettings& settings) {
@@ -52,6 +41,14 @@ Result<std::unique_ptr<Shop>> Shop::open(const std::filesystem::path& file, Cloc
   CW_TRY(database, Database::open(file, clock.now(), settings.patience));
   CW_TRY(identity, readIdentity(database.connection()));
   return std::unique_ptr<Shop>(new Shop(std::move(database), std::move(identity), clock, settings));
+}
+
+Result<void> Shop::backUpTo(const std::filesystem::path& target) {
+  return backUp(m_database.connection(), target);
+}
+
+Result<std::vector<JobRow>> Shop::findJobs(const JobQuery& query) {
+  return cw::findJobs(m_database, query);
 }
 
 }  // namespace cw

@@ -4,23 +4,17 @@
 #include <memory>
 #include <string>
 
-#include "core/base/finding.h"
-#include "core/record/key.h"
 #include "core/store/database.h"
+#include "core/store/job_index.h"
 #include "core/store/ledger.h"
 #include "core/store/machines.h"
 #include "core/store/people.h"
+#include "core/store/records.h"
 #include "core/store/sheets.h"
+#include "core/store/shop_identity.h"
 #include "core/store/tools.h"
 
 namespace cw {
-
-/// Which shop a file belongs to.
-struct ShopIdentity {
-  Id id;
-  std::string name;
-  PublicKey key;
-};
 
 struct ShopSettings {
   std::chrono::milliseconds patience = kPatience;
@@ -47,6 +41,12 @@ class Shop {
   Machines& machines() { return m_machines; }
   Sheets& sheets() { return m_sheets; }
   Ledger& ledger() { return m_ledger; }
+  Records& records() { return m_records; }
+
+  /// Jobs and records that fit, the latest first.
+  Result<std::vector<JobRow>> findJobs(const JobQuery& query);
+  /// A verified copy; see backUp in core/store/inspect.h.
+  Result<void> backUpTo(const std::filesystem::path& target);
 
  private:
   Shop(Database database, ShopIdentity identity, Clock& clock, const ShopSettings& settings);
@@ -58,6 +58,7 @@ class Shop {
   Machines m_machines;
   Sheets m_sheets;
   Ledger m_ledger;
+  Records m_records;
 };
 
 }  // namespace cw

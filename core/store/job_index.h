@@ -1,0 +1,47 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/base/id.h"
+#include "core/base/result.h"
+
+namespace cw {
+
+class Database;
+
+enum class JobState { Open, Finished, Sealed, Disposed };
+
+/// File word of a state: "open", "finished", "sealed", "disposed".
+std::string_view word(JobState state);
+
+/// A job as a list shows it.
+struct JobRow {
+  Id job;
+  std::string workOrder, machine, model, serial;
+  Id sheet;
+  std::string revision, title;
+  Moment started;
+  JobState state = JobState::Open;
+  int entries = 0;
+  std::string head;  ///< hash of the last entry; empty once disposed of
+  std::optional<Moment> sealed;
+  int addenda = 0;
+};
+
+/// What to look for. All that is given must hold; texts are whole and exact, `words` are beginnings of words
+/// of work order, machine, model, serial and title.
+struct JobQuery {
+  std::string words, workOrder, machine, serial;
+  std::string person, tool;  ///< named in any entry
+  std::optional<Id> sheet;
+  std::optional<Moment> from, to;  ///< started in [from, to)
+  std::optional<JobState> state;
+  int most = 1000;
+};
+
+/// The jobs that fit, the latest first.
+Result<std::vector<JobRow>> findJobs(Database& database, const JobQuery& query);
+
+}  // namespace cw
