@@ -1,6 +1,8 @@
 #include "app/command_line/command_line.h"
 
 #include <CLI/CLI.hpp>
+#include <QCoreApplication>
+#include <optional>
 #include <ostream>
 
 #include "app/command_line/commands.h"
@@ -8,7 +10,8 @@
 namespace cw {
 namespace {
 
-constexpr AddCommand kCommands[] = {addConvert, addThread};
+constexpr void (*kCommands[])(Commands&) = {addConvert, addThread, addShop, addKey,    addSheet,
+                                            addJob,     addRecord, addDemo, addBackup, addInspect};
 
 /// The one line that CLI11 explains a slip with.
 Error usageError(const CLI::ParseError& slip) {
@@ -22,34 +25,45 @@ int refuse(const Error& error, Terminal& terminal) {
   return exitCode(error.code);
 }
 
-int show(const Answer& answer, bool asJson, Terminal& terminal) {
+int show(const Reply& reply, bool asJson, Terminal& terminal) {
   if (asJson)
-    terminal.out << canonical(answer.json) << "\n";
+    terminal.out << canonical(reply.json) << "\n";
   else
-    for (const std::string& line : answer.lines) terminal.out << line << "\n";
+    for (const std::string& line : reply.lines) terminal.out << line << "\n";
   terminal.out.flush();
   if (!terminal.out)
     return refuse(
-        {ErrorCode::Storage, "output", "", "the answer could not be written", "check where it goes"},
+        {ErrorCode::Storage, "output", "", "the reply could not be written", "check where it goes"},
         terminal);
-  return answer.yes ? 0 : 1;
+  return reply.yes ? 0 : 1;
+}
+
+int run(const Commands& commands, const Options& options, Terminal& terminal) {
+  for (const auto& [app, work] : commands.all) {
+    if (!app->parsed()) continue;
+    const Result<Reply> reply = work(options, terminal);
+    return reply ? show(*reply, options.json, terminal) : refuse(reply.error(), terminal);
+  }
+  return refuse(
+      {ErrorCode::InvalidInput, "command line", "", "no command was given", "see clampwright --help"},
+      terminal);
 }
 
 }  // namespace
 
 int runCommandLine(int count, const char* const* words, Terminal terminal) {
+  // The store needs an application object; a command needs no display.
+  std::optional<QCoreApplication> application;
+  int none = 0;
+  if (QCoreApplication::instance() == nullptr) application.emplace(none, nullptr);
   CLI::App program("Clampwright: the right torque, in the right order, on the record.", "clampwright");
   program.set_version_flag("--version", "clampwright " CW_VERSION);
   program.fallthrough();
   Options options;
   program.add_option("--shop", options.shopFile, "Shop file to use")->type_name("FILE");
-  program.add_flag("--json", options.json, "Answer in JSON: full precision, SI unless named");
-
-  std::vector<std::pair<CLI::App*, Command>> commands;
-  for (const AddCommand add : kCommands) {
-    Command command = add(program);
-    commands.emplace_back(program.get_subcommands([](CLI::App*) { return true; }).back(), std::move(command));
-  }
+  program.add_flag("--json", options.json, "Reply in JSON: full precision, SI unless named");
+  Commands commands{program, {}};
+  for (const auto add : kCommands) add(commands);
   try {
     program.parse(count, words);
   } catch (const CLI::Success& wanted) {  // --help and --version
@@ -57,14 +71,7 @@ int runCommandLine(int count, const char* const* words, Terminal terminal) {
   } catch (const CLI::ParseError& slip) {
     return refuse(usageError(slip), terminal);
   }
-  for (const auto& [app, command] : commands) {
-    if (!app->parsed()) continue;
-    const Result<Answer> answer = command.run(options, terminal);
-    return answer ? show(*answer, options.json, terminal) : refuse(answer.error(), terminal);
-  }
-  return refuse(
-      {ErrorCode::InvalidInput, "command line", "", "no command was given", "see clampwright --help"},
-      terminal);
+  return run(commands, options, terminal);
 }
 
 bool asksForCommand(int count, const char* const* words) {

@@ -13,7 +13,7 @@ class App;
 
 namespace cw {
 
-/// Where a command finds its input and leaves its answer.
+/// Where a command finds its input and leaves its reply.
 struct Terminal {
   std::ostream& out;
   std::ostream& err;
@@ -21,10 +21,10 @@ struct Terminal {
 };
 
 /// What a command found, for people as lines and for programs as JSON.
-struct Answer {
+struct Reply {
   std::vector<std::string> lines;
   Json json = Json(Json::Object{});
-  bool yes = true;  ///< false: the answer is no (findings, failed verification); exit 1
+  bool yes = true;  ///< false: the reply is no (findings, failed verification); exit 1
 };
 
 /// What is the same for every command of one call.
@@ -33,15 +33,18 @@ struct Options {
   bool json = false;     ///< --json
 };
 
-/// One command: named and described on `app`, its own options bound inside. `run` is called after parsing.
-struct Command {
-  std::function<Result<Answer>(const Options&, Terminal&)> run;
+/// Does the work after parsing.
+using Run = std::function<Result<Reply>(const Options&, Terminal&)>;
+
+/// The commands of the program, each on the CLI11 object that its words select.
+struct Commands {
+  CLI::App& program;
+  std::vector<std::pair<CLI::App*, Run>> all;
+
+  void add(CLI::App* app, Run run) { all.emplace_back(app, std::move(run)); }
 };
 
-/// Adds one command to the program and says what runs it.
-using AddCommand = Command (*)(CLI::App& app);
-
-/// Exit 0 done, 1 the answer is no, 2 bad input, 3 file or storage trouble. Errors: one line on `err`.
+/// Exit 0 done, 1 the reply is no, 2 bad input, 3 file or storage trouble. Errors: one line on `err`.
 int runCommandLine(int count, const char* const* words, Terminal terminal);
 
 /// True if these words ask for a command rather than the window.

@@ -3,8 +3,16 @@
 
 namespace cw {
 
-// Each adds one command of the program; its file is named after it.
-Command addConvert(CLI::App& app);
-Command addThread(CLI::App& app);
+// Each adds one command, or one family of commands, in the file named after it.
+void addConvert(Commands& commands);
+void addThread(Commands& commands);
+void addShop(Commands& commands);
+void addKey(Commands& commands);
+void addSheet(Commands& commands);
+void addJob(Commands& commands);
+void addRecord(Commands& commands);
+void addDemo(Commands& commands);
+void addBackup(Commands& commands);
+void addInspect(Commands& commands);
 
 }  // namespace cw

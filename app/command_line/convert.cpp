@@ -7,25 +7,25 @@
 
 namespace cw {
 
-Command addConvert(CLI::App& program) {
-  CLI::App* app = program.add_subcommand("convert", "Show a torque in every torque unit");
+void addConvert(Commands& commands) {
+  CLI::App* app = commands.program.add_subcommand("convert", "Show a torque in every torque unit");
   auto torqueText = std::make_shared<std::string>();
   app->add_option("torque", *torqueText, "Value and unit, for example \"60 in.lbf\"")->required();
-  return {[torqueText](const Options&, Terminal&) -> Result<Answer> {
+  commands.add(app, [torqueText](const Options&, Terminal&) -> Result<Reply> {
     auto torque = parse<TorqueTag>(*torqueText);
     if (!torque) return fail(within("torque", torque.error()));
-    Answer answer;
-    answer.json.set("given", codeText(*torque));
+    Reply reply;
+    reply.json.set("given", codeText(*torque));
     for (const TorqueUnit* unit : unitsOf<TorqueTag>()) {
       const double value = convert(torque->number(), *torque->unit, *unit);
-      answer.json.set(std::string(unit->code), Json::decimal(value));
-      answer.lines.push_back((unit == torque->unit
+      reply.json.set(std::string(unit->code), Json::decimal(value));
+      reply.lines.push_back((unit == torque->unit
                                   ? text(*torque)
                                   : significant(value, 6) + "\u2009" + std::string(unit->symbol)) +
                              "  " + std::string(unit->words));
     }
-    return answer;
-  }};
+    return reply;
+  });
 }
 
 }  // namespace cw

@@ -8,20 +8,20 @@
 namespace cw {
 namespace {
 
-Answer describe(const Thread& thread) {
+Reply describe(const Thread& thread) {
   const double area = in(kSquareMillimetre, thread.stressArea);
-  Answer answer;
-  answer.json.set("designation", thread.designation);
-  answer.json.set("hand", thread.hand == Hand::Left ? "left" : "right");
-  answer.json.set("diameter_mm", Json::decimal(in(kMillimetre, thread.diameter)));
-  answer.json.set("pitch_mm", Json::decimal(in(kMillimetre, thread.pitch)));
-  answer.json.set("pitch_diameter_mm", Json::decimal(in(kMillimetre, thread.pitchDiameter)));
-  answer.json.set("minor_diameter_mm", Json::decimal(in(kMillimetre, thread.minorDiameter)));
-  answer.json.set("root_diameter_mm", Json::decimal(in(kMillimetre, thread.rootDiameter)));
-  answer.json.set("stress_area_mm2", Json::decimal(area));
-  answer.json.set("source", thread.provenance.source);
-  answer.json.set("seen", thread.provenance.seen);
-  answer.lines = {thread.designation + (thread.hand == Hand::Left ? " (left hand)" : ""),
+  Reply reply;
+  reply.json.set("designation", thread.designation);
+  reply.json.set("hand", thread.hand == Hand::Left ? "left" : "right");
+  reply.json.set("diameter_mm", Json::decimal(in(kMillimetre, thread.diameter)));
+  reply.json.set("pitch_mm", Json::decimal(in(kMillimetre, thread.pitch)));
+  reply.json.set("pitch_diameter_mm", Json::decimal(in(kMillimetre, thread.pitchDiameter)));
+  reply.json.set("minor_diameter_mm", Json::decimal(in(kMillimetre, thread.minorDiameter)));
+  reply.json.set("root_diameter_mm", Json::decimal(in(kMillimetre, thread.rootDiameter)));
+  reply.json.set("stress_area_mm2", Json::decimal(area));
+  reply.json.set("source", thread.provenance.source);
+  reply.json.set("seen", thread.provenance.seen);
+  reply.lines = {thread.designation + (thread.hand == Hand::Left ? " (left hand)" : ""),
                   "diameter d         " + text(thread.diameter, kMillimetre, 5),
                   "pitch P            " + text(thread.pitch, kMillimetre, 5),
                   "pitch diameter d2  " + text(thread.pitchDiameter, kMillimetre, 5),
@@ -30,18 +30,18 @@ Answer describe(const Thread& thread) {
                   "stress area As     " + significant(area, 4) + "\u2009mm²",
                   "source: " + thread.provenance.source +
                       (thread.provenance.seen ? "" : " (from memory, check your edition)")};
-  return answer;
+  return reply;
 }
 
 }  // namespace
 
-Command addThread(CLI::App& program) {
-  CLI::App* app = program.add_subcommand("thread", "Show the geometry of a screw thread");
+void addThread(Commands& commands) {
+  CLI::App* app = commands.program.add_subcommand("thread", "Show the geometry of a screw thread");
   auto designation = std::make_shared<std::string>();
   app->add_option("designation", *designation, "M8, M8x1, 3/8-16 UNC, #10-32, M8-LH …")->required();
-  return {[designation](const Options&, Terminal&) {
+  commands.add(app, [designation](const Options&, Terminal&) {
     return shippedCatalogue().thread(*designation).map(describe);
-  }};
+  });
 }
 
 }  // namespace cw

@@ -1,0 +1,46 @@
+#pragma once
+#include <QObject>
+
+#include "app/common/workspace.h"
+#include "core/record/draft.h"
+
+namespace cw {
+
+/// One job at the bench and the person who works on it. Everything that is stated goes through here; what was
+/// refused is said in one sentence, and nothing changes.
+class BenchSession final : public QObject {
+  Q_OBJECT
+
+ public:
+  BenchSession(Workspace& workspace, Id job, QString sign, QObject* parent = nullptr);
+
+  const Id& id() const { return m_id; }
+  const QString& sign() const { return m_sign; }
+  Workspace& workspace() { return m_workspace; }
+
+  /// The job as it stands in the file now; nullptr, and `refused`, if it cannot be read.
+  const Job* job();
+  ShopFloor floor();
+  Moment now() { return m_workspace.clock().now(); }
+
+  /// Enters what this person states. True once it is durable.
+  bool state(Body body);
+  /// The same for a second person who gives name and PIN on the spot.
+  bool stateAs(const QString& sign, const QString& pin, Body body);
+  /// Signs in afresh and goes on.
+  bool resume(const QString& pin, Resumed resumed);
+  bool seal();
+
+ signals:
+  void changed();  ///< an entry more: look again
+  void refused(const QString& sentence);
+
+ private:
+  bool settled(const Result<void>& answer);
+
+  Workspace& m_workspace;
+  Id m_id;
+  QString m_sign;
+};
+
+}  // namespace cw

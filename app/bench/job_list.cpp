@@ -1,0 +1,99 @@
+#include "app/bench/job_list.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/common/measures.h"
+#include "app/common/style.h"
+#include "app/common/wording.h"
+#include "core/report/describe.h"
+
+namespace cw {
+
+JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_workspace(workspace) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(24, 24, 24, 24);
+  column->setSpacing(16);
+  auto* title = new QLabel(tr("Jobs on the bench"));
+  title->setFont(fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
+  column->addWidget(title);
+  m_empty = new QLabel;
+  m_empty->setObjectName(QStringLiteral("emptyText"));
+  m_empty->setFont(fontOfHeight(bench::kTextHeight, this));
+  m_empty->setWordWrap(true);
+  column->addWidget(m_empty);
+  m_list = new QListWidget;
+  m_list->setObjectName(QStringLiteral("jobList"));
+  m_list->setAccessibleName(tr("Jobs in progress"));
+  m_list->setFont(fontOfHeight(bench::kTextHeight, this));
+  m_list->setWordWrap(true);
+  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  column->addWidget(m_list, 1);
+  auto* foot = new QHBoxLayout;
+  foot->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  m_open = new QPushButton(tr("Go on with this job"));
+  m_start = new QPushButton(tr("Start a job"));
+  m_quick = new QPushButton(tr("Quick joint"));
+  m_open->setObjectName(QStringLiteral("openJobButton"));
+  m_start->setObjectName(QStringLiteral("startJobButton"));
+  m_quick->setObjectName(QStringLiteral("quickJointButton"));
+  foot->addWidget(m_quick);
+  foot->addWidget(m_start);
+  foot->addStretch(1);
+  foot->addWidget(m_open);
+  for (QPushButton* button : {m_open, m_start, m_quick}) {
+    button->setFont(fontOfHeight(bench::kTextHeight, this));
+    button->setMinimumHeight(static_cast<int>(pixels(bench::kMainTargetHeight, this)));
+  }
+  column->addLayout(foot);
+  auto* note = new QLabel(
+      tr("The maker's manual, local codes and licensed practice come before anything this program shows."));
+  note->setObjectName(QStringLiteral("deferenceText"));
+  note->setFont(fontOfHeight(bench::kLabelHeight, this));
+  note->setForegroundRole(QPalette::PlaceholderText);
+  note->setWordWrap(true);
+  column->addWidget(note);
+  connect(m_list, &QListWidget::itemActivated, this, &JobList::choose);
+  connect(m_open, &QPushButton::clicked, this, &JobList::choose);
+  connect(m_start, &QPushButton::clicked, this, &JobList::startWanted);
+  connect(m_quick, &QPushButton::clicked, this, &JobList::quickJointWanted);
+  setFocusProxy(m_list);
+  refresh();
+}
+
+void JobList::refresh() {
+  m_list->clear();
+  m_jobs.clear();
+  if (!m_workspace.hasShop()) return;
+  JobQuery unfinished;
+  unfinished.state = JobState::Open;
+  auto rows = m_workspace.shop().findJobs(unfinished);
+  if (!rows) {
+    m_empty->setText(worded(rows.error()));
+    return m_empty->show();
+  }
+  for (const JobRow& row : *rows) {
+    m_list->addItem(tr("%1   %2   %3 rev %4\nstarted %5, %n entries", nullptr, row.entries)
+                        .arg(toQt(row.workOrder), toQt(row.machine), toQt(row.title), toQt(row.revision),
+                             toQt(timeText(row.started))));
+    m_jobs.push_back(row.job);
+  }
+  m_empty->setVisible(rows->empty());
+  m_empty->setText(tr("No job is in progress. Start one by an issued sheet, or tighten a quick joint."));
+  m_list->setVisible(!rows->empty());
+  m_open->setEnabled(!rows->empty());
+  m_open->setProperty(kMainProperty, !rows->empty());
+  m_start->setProperty(kMainProperty, rows->empty());
+  if (!rows->empty()) m_list->setCurrentRow(0);
+}
+
+void JobList::choose() {
+  const int row = m_list->currentRow();
+  if (row >= 0 && row < static_cast<int>(m_jobs.size()))
+    emit jobChosen(m_jobs[static_cast<std::size_t>(row)]);
+}
+
+}  // namespace cw

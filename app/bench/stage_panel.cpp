@@ -1,0 +1,83 @@
+#include "app/bench/stage_panel.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "app/bench/step_panels.h"
+#include "app/bench/tighten_panels.h"
+#include "app/bench/witness_panel.h"
+#include "app/common/measures.h"
+
+namespace cw {
+
+StagePanel::StagePanel(BenchSession& session) : m_session(session), m_column(new QVBoxLayout(this)) {
+  m_column->setContentsMargins(0, 0, 0, 0);
+  m_column->setSpacing(8);
+}
+
+QLabel* StagePanel::addText(const QString& objectName) {
+  auto* label = new QLabel;
+  label->setObjectName(objectName);
+  label->setFont(fontOfHeight(bench::kTextHeight, this));
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  m_column->addWidget(label);
+  return label;
+}
+
+QLineEdit* StagePanel::addField(const QString& label, const QString& objectName, const QString& unit) {
+  auto* name = new QLabel(unit.isEmpty() ? label : tr("%1, in %2").arg(label, unit));
+  name->setFont(fontOfHeight(bench::kLabelHeight, this));
+  name->setForegroundRole(QPalette::PlaceholderText);
+  auto* field = new QLineEdit;
+  field->setObjectName(objectName);
+  field->setFont(fontOfHeight(bench::kTextHeight, this));
+  field->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
+  field->setAccessibleName(name->text());
+  name->setBuddy(field);
+  m_column->addWidget(name);
+  m_column->addWidget(field);
+  connect(field, &QLineEdit::textChanged, this, &StagePanel::changed);
+  return field;
+}
+
+StagePanel* makeStagePanel(Stage stage, BenchSession& session) {
+  switch (stage) {
+    case Stage::Resume:
+      return new ResumePanel(session);
+    case Stage::ReadWarnings:
+      return new WarningsPanel(session);
+    case Stage::Act:
+      return new ActPanel(session);
+    case Stage::Check:
+      return new CheckPanel(session);
+    case Stage::Measure:
+      return new MeasurePanel(session);
+    case Stage::Apply:
+      return new ApplyPanel(session);
+    case Stage::Hold:
+    case Stage::WitnessBeforeFinal:
+      return new WitnessPanel(session);
+    case Stage::HandStart:
+      return new HandStartPanel(session);
+    case Stage::ConfirmCondition:
+      return new ConditionPanel(session);
+    case Stage::SetTool:
+      return new ToolPanel(session);
+    case Stage::CountPass:
+      return new CountPanel(session);
+    case Stage::TightenPosition:
+      return new PositionPanel(session);
+    case Stage::CheckPass:
+      return new CheckPassPanel(session);
+    case Stage::Finish:
+      return new FinishPanel(session);
+    case Stage::Start:
+    case Stage::Nothing:
+      return nullptr;
+  }
+  return nullptr;
+}
+
+}  // namespace cw

@@ -1,0 +1,225 @@
+#include "app/bench/step_panels.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/bench/bench_session.h"
+#include "app/common/measures.h"
+#include "app/common/settings.h"
+#include "app/common/wording.h"
+#include "core/report/describe.h"
+#include "core/units/parse.h"
+
+namespace cw {
+namespace {
+
+const Part* partOf(const BenchView& view) {
+  return view.job.sheet.part(view.step().part);
+}
+
+QCheckBox* bigCheck(QWidget* parent, const QString& objectName) {
+  auto* box = new QCheckBox;
+  box->setObjectName(objectName);
+  box->setFont(fontOfHeight(bench::kTextHeight, parent));
+  box->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, parent)));
+  return box;
+}
+
+bool isFilled(const QLineEdit* field) {
+  return !field->text().trimmed().isEmpty();
+}
+
+void showWithLabel(QLineEdit* field, bool visible) {
+  field->setVisible(visible);
+  for (QLabel* label : field->parentWidget()->findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
+    if (label->buddy() == field) label->setVisible(visible);
+}
+
+}  // namespace
+
+void WarningsPanel::present(const BenchView&) {}
+void WarningsPanel::act() {
+  session().state(WarningsRead{});
+}
+
+ActPanel::ActPanel(BenchSession& session) : StagePanel(session) {
+  m_renewed = bigCheck(this, QStringLiteral("renewedCheck"));
+  column()->addWidget(m_renewed);
+  m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
+  column()->addStretch(1);
+  connect(m_renewed, &QCheckBox::toggled, this, &StagePanel::changed);
+}
+
+void ActPanel::present(const BenchView& view) {
+  const Part* part = partOf(view);
+  m_renews = part != nullptr && part->singleUse;
+  m_wantsBatch = part != nullptr && part->batchWanted;
+  m_renewed->setVisible(m_renews);
+  m_renewed->setChecked(false);
+  if (m_renews) m_renewed->setText(tr("%1: a new one is fitted").arg(toQt(part->name)));
+  m_batch->clear();
+  showWithLabel(m_batch, m_wantsBatch);
+}
+
+QString ActPanel::mainAction() const {
+  return m_renews ? tr("Done, new part fitted") : tr("Done");
+}
+
+bool ActPanel::isReady() const {
+  return (!m_renews || m_renewed->isChecked()) && (!m_wantsBatch || isFilled(m_batch));
+}
+
+void ActPanel::act() {
+  ActDone done;
+  done.renewed = m_renews;
+  done.batch = fromQt(m_batch->text().trimmed());
+  session().state(done);
+}
+
+CheckPanel::CheckPanel(BenchSession& session) : StagePanel(session) {
+  m_remark = addField(tr("Remark, if any"), QStringLiteral("remarkField"));
+  m_no = new QPushButton(tr("No, it is not"));
+  m_no->setObjectName(QStringLiteral("noButton"));
+  m_no->setFont(fontOfHeight(bench::kTextHeight, this));
+  m_no->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
+  column()->addSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  column()->addWidget(m_no, 0, Qt::AlignLeft);
+  column()->addStretch(1);
+  connect(m_no, &QPushButton::clicked, this, [this] { answer(Answer::No); });
+}
+
+void CheckPanel::present(const BenchView&) {
+  m_remark->clear();
+}
+
+void CheckPanel::answer(Answer answer) {
+  CheckMade made;
+  made.answer = answer;
+  made.remark = fromQt(m_remark->text().trimmed());
+  session().state(made);
+}
+
+MeasurePanel::MeasurePanel(BenchSession& session) : StagePanel(session) {
+  m_limits = addText(QStringLiteral("limitsText"));
+  m_value = addField(tr("Reading"), QStringLiteral("readingField"));
+  column()->addStretch(1);
+}
+
+void MeasurePanel::present(const BenchView& view) {
+  const Step& step = view.step();
+  m_unit = toQt(step.unit);
+  m_value->clear();
+  const QString low = toQt(step.low), high = toQt(step.high);
+  if (low.isEmpty() && high.isEmpty())
+    m_limits->setText(tr("Read in %1.").arg(m_unit));
+  else if (low.isEmpty())
+    m_limits->setText(tr("Read in %1; at most %2.").arg(m_unit, high));
+  else if (high.isEmpty())
+    m_limits->setText(tr("Read in %1; at least %2.").arg(m_unit, low));
+  else
+    m_limits->setText(tr("Read in %1; from %2 to %3.").arg(m_unit, low, high));
+}
+
+QString MeasurePanel::mainAction() const {
+  return isFilled(m_value) ? tr("Reading %1 %2").arg(m_value->text().trimmed(), m_unit)
+                           : tr("Type the reading");
+}
+
+bool MeasurePanel::isReady() const {
+  return isFilled(m_value);
+}
+
+void MeasurePanel::act() {
+  Measured measured;
+  // A reading that is no number is refused by the rules in their own words, so it goes there as typed.
+  const auto number = parseNumber(fromQt(m_value->text()), Settings().decimalMark(), true);
+  measured.value = number ? *number : fromQt(m_value->text());
+  measured.unit = fromQt(m_unit);
+  session().state(measured);
+}
+
+ApplyPanel::ApplyPanel(BenchSession& session) : StagePanel(session) {
+  m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
+  m_expiry = addField(tr("Good until (year-month-day), if printed"), QStringLiteral("expiryField"));
+  column()->addStretch(1);
+}
+
+void ApplyPanel::present(const BenchView& view) {
+  const Part* part = partOf(view);
+  m_wantsBatch = part != nullptr && part->batchWanted;
+  m_batch->clear();
+  m_expiry->clear();
+  showWithLabel(m_batch, m_wantsBatch);
+  showWithLabel(m_expiry, m_wantsBatch);
+}
+
+bool ApplyPanel::isReady() const {
+  return !m_wantsBatch || isFilled(m_batch);
+}
+
+void ApplyPanel::act() {
+  Applied applied;
+  applied.batch = fromQt(m_batch->text().trimmed());
+  applied.expiry = fromQt(m_expiry->text().trimmed());
+  session().state(applied);
+}
+
+ResumePanel::ResumePanel(BenchSession& session) : StagePanel(session) {
+  m_story = addText(QStringLiteral("pausedText"));
+  m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
+  m_pin->setEchoMode(QLineEdit::Password);
+  m_repeat = bigCheck(this, QStringLiteral("repeatCheck"));
+  m_repeat->setText(tr("Repeat this pass from its first position"));
+  column()->addWidget(m_repeat);
+  column()->addStretch(1);
+}
+
+void ResumePanel::present(const BenchView& view) {
+  const auto paused = std::find_if(view.job.entries.rbegin(), view.job.entries.rend(), [](const Kept& kept) {
+    return std::holds_alternative<Paused>(kept.entry.body);
+  });
+  m_pin->clear();
+  m_repeat->setChecked(false);
+  if (paused == view.job.entries.rend()) return;
+  const auto before = std::next(paused);
+  const Message last = before == view.job.entries.rend()
+                           ? Message()
+                           : describe(before->entry, view.job, view.floor.people).front();
+  m_story->setText(tr("Paused by %1 at %2: %3.\nLast done: %4\n%5, give your PIN to go on.")
+                       .arg(toQt(nameOf(paused->entry.enteredBy, view.floor.people)),
+                            toQt(timeText(paused->entry.time)),
+                            toQt(std::get<Paused>(paused->entry.body).reason), worded(last),
+                            toQt(nameOf(fromQt(session().sign()), view.floor.people))));
+}
+
+bool ResumePanel::isReady() const {
+  return isFilled(m_pin);
+}
+
+void ResumePanel::act() {
+  Resumed resumed;
+  resumed.repeatPass = m_repeat->isChecked();
+  session().resume(m_pin->text(), resumed);
+}
+
+FinishPanel::FinishPanel(BenchSession& session) : StagePanel(session) {
+  m_text = addText(QStringLiteral("finishText"));
+  m_remark = addField(tr("Remark for the record, if any"), QStringLiteral("remarkField"));
+  column()->addStretch(1);
+}
+
+void FinishPanel::present(const BenchView& view) {
+  m_remark->clear();
+  m_text->setText(
+      tr("All %n step(s) are closed. Finishing ends the job; its record is sealed and never opened again.",
+         nullptr, static_cast<int>(view.job.steps.size())));
+}
+
+void FinishPanel::act() {
+  session().state(Finished{fromQt(m_remark->text().trimmed())});
+}
+
+}  // namespace cw

@@ -1,0 +1,46 @@
+#pragma once
+#include <QWidget>
+#include <map>
+
+#include "app/bench/stage_panel.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace cw {
+
+/// What can be stated when things do not go as the sheet says. Shown in place of the step, never as a dialog.
+class WaysOut final : public QWidget {
+  Q_OBJECT
+ public:
+  explicit WaysOut(BenchSession& session, QWidget* parent = nullptr);
+
+  void present(const BenchView& view);
+  void choose(const QString& way);  ///< by its key: "aside", "take-apart" …
+
+  enum class Asks { Step, Entry, Position, Value, What, Lead, Reason };
+
+ signals:
+  void left();  ///< stated, or thought better of
+
+ private:
+  QLineEdit* addLine(QVBoxLayout* column, Asks asks, const QString& label, const QString& objectName);
+  QComboBox* addChoice(QVBoxLayout* column, const QString& label, const QString& objectName);
+  void showAsked();
+  void stateIt();
+  Body body() const;
+  std::string typed(Asks asks) const;
+
+  BenchSession& m_session;
+  QComboBox *m_way, *m_step, *m_entry;
+  std::map<Asks, QLineEdit*> m_lines;
+  std::map<QWidget*, QLabel*> m_names;
+  QLabel* m_explanation;
+  QPushButton* m_stateButton;
+  std::vector<Body> m_entries;  ///< of the job, for corrections
+  std::string m_joint;          ///< of the step that is now
+};
+
+}  // namespace cw

@@ -1,0 +1,130 @@
+#include <CLI/CLI.hpp>
+#include <istream>
+#include <memory>
+#include <ostream>
+
+#include "app/command_line/commands.h"
+#include "app/command_line/job_enter.h"
+#include "app/command_line/open_shop.h"
+#include "core/record/key.h"
+#include "core/record/verify.h"
+#include "core/store/file_io.h"
+#include "core/store/records.h"
+
+namespace cw {
+namespace {
+
+struct StartOptions {
+  std::string sheet, workOrder, machine, reason = "new-work", parent, hours, by, pinFile = "-", supervisor;
+};
+
+Result<Reason> reasonFrom(const std::string& word) {
+  for (const auto& [reason, text] : Words<Reason>::kAll)
+    if (text == word) return reason;
+  return fail(ErrorCode::InvalidInput, "--reason", word, {"“%1” is no reason for a job", {shown(word)}},
+              "write new-work, warranty, comeback or retorque-due");
+}
+
+Result<Reply> start(const StartOptions& start, const Options& options, Terminal& terminal) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(sheetId, Id::parse(start.sheet));
+  CW_TRY(row, shop->sheets().issued(sheetId));
+  CW_TRY(pin, readPin(start.pinFile, terminal));
+  CW_TRY(reason, reasonFrom(start.reason));
+  Beginning beginning;
+  beginning.job = Id::make(clock.now());
+  beginning.entry = Id::make(clock.now());
+  beginning.sheetDigest = row.digest;
+  beginning.by = start.by;
+  beginning.pin = pin;
+  beginning.supervisor = start.supervisor;
+  beginning.start.workOrder = start.workOrder;
+  beginning.start.machine = start.machine;
+  beginning.start.hours = start.hours;
+  beginning.start.reason = reason;
+  beginning.start.parent = start.parent;
+  CW_TRY(receipt, shop->ledger().start(beginning));
+  Reply reply;
+  reply.json.set("job", beginning.job.text()).set("sequence", receipt.sequence).set("hash", receipt.hash);
+  reply.lines = {beginning.job.text()};
+  return reply;
+}
+
+Result<Reply> list(const Options& options) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(rows, shop->findJobs({}));
+  Json::Array all;
+  Reply reply;
+  for (const JobRow& row : rows) {
+    Json one;
+    one.set("job", row.job.text()).set("work_order", row.workOrder).set("machine", row.machine);
+    one.set("sheet", row.title).set("revision", row.revision).set("state", word(row.state));
+    reply.lines.push_back(row.job.text() + "  " + row.workOrder + "  " + row.machine + "  " + row.title +
+                           " " + row.revision + "  " + std::string(word(row.state)));
+    all.push_back(std::move(one));
+  }
+  reply.json.set("jobs", std::move(all));
+  return reply;
+}
+
+Result<Reply> seal(const std::string& jobText, const std::string& secretFile, const Options& options) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(job, Id::parse(jobText));
+  CW_TRY(secretText, readFile(secretFile.empty() ? options.shopFile + ".secret-key" : secretFile, 4096));
+  CW_TRY(secret, readSecretKey(secretText));
+  CW_TRY(bytes, shop->records().seal(job, secret, CW_VERSION));
+  CW_TRY(record, readRecord(bytes));
+  Reply reply;
+  reply.json.set("job", job.text()).set("head", hex(record.job.head)).set("count", record.job.count());
+  reply.lines = {"sealed " + std::to_string(record.job.count()) + " entries, head " + hex(record.job.head)};
+  return reply;
+}
+
+}  // namespace
+
+void addJob(Commands& commands) {
+  CLI::App* job = commands.program.add_subcommand("job", "Start a job, enter what was done, seal its record");
+  job->require_subcommand(1);
+
+  auto startOptions = std::make_shared<StartOptions>();
+  CLI::App* startApp = job->add_subcommand("start", "Start a job by the issued revision of a sheet");
+  startApp->add_option("--sheet", startOptions->sheet, "Id of the sheet")->required();
+  startApp->add_option("--work-order", startOptions->workOrder, "Number of the work order")->required();
+  startApp->add_option("--machine", startOptions->machine, "Machine as the shop calls it")->required();
+  startApp->add_option("--hours", startOptions->hours, "Its hours, as read");
+  startApp->add_option("--reason", startOptions->reason, "new-work, warranty, comeback or retorque-due");
+  startApp->add_option("--parent", startOptions->parent, "Job whose record it follows from");
+  startApp->add_option("--by", startOptions->by, "Sign of the technician")->required();
+  startApp->add_option("--supervisor", startOptions->supervisor, "For an apprentice");
+  startApp->add_option("--pin-file", startOptions->pinFile, "File with the PIN; - reads standard input")
+      ->type_name("FILE");
+  commands.add(startApp, [startOptions](const Options& options, Terminal& terminal) {
+    return start(*startOptions, options, terminal);
+  });
+
+  auto id = std::make_shared<std::string>();
+  auto file = std::make_shared<std::string>();
+  CLI::App* enter =
+      job->add_subcommand("enter", "Enter results from a file of JSON lines; - reads standard input");
+  enter->add_option("file", *file, "File of lines")->required();
+  enter->add_option("--job", *id, "Id of the job")->required();
+  commands.add(enter, [id, file](const Options& options, Terminal& terminal) {
+    return enterLines(*id, *file, options, terminal);
+  });
+
+  auto secret = std::make_shared<std::string>();
+  CLI::App* sealApp = job->add_subcommand("seal", "Seal the record of a finished job");
+  sealApp->add_option("--job", *id, "Id of the job")->required();
+  sealApp->add_option("--secret", *secret, "Secret key file; by default beside the shop file")
+      ->type_name("FILE");
+  commands.add(sealApp,
+               [id, secret](const Options& options, Terminal&) { return seal(*id, *secret, options); });
+
+  commands.add(job->add_subcommand("list", "List jobs"),
+               [](const Options& options, Terminal&) { return list(options); });
+}
+
+}  // namespace cw

@@ -1,0 +1,33 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "app/command_line/commands.h"
+#include "app/command_line/open_shop.h"
+#include "core/record/key.h"
+#include "core/store/file_io.h"
+
+namespace cw {
+
+void addKey(Commands& commands) {
+  CLI::App* key = commands.program.add_subcommand("key", "Hand out the key that records are verified with");
+  key->require_subcommand(1);
+  auto file = std::make_shared<std::string>();
+  CLI::App* app = key->add_subcommand("export", "Write the shop's public key");
+  app->add_option("--out", *file, "Where to write it; without, it is printed")->type_name("FILE");
+  commands.add(app, [file](const Options& options, Terminal&) -> Result<Reply> {
+    SystemClock clock;
+    CW_TRY(shop, openShop(options, clock));
+    const std::string text = writePublicKey(shop->identity().key);
+    Reply reply;
+    reply.json = *parseJson(text);
+    if (file->empty()) {
+      reply.lines = {text.substr(0, text.size() - 1)};
+      return reply;
+    }
+    CW_CHECK(writeFile(*file, text));
+    reply.lines = {"wrote key " + keyId(shop->identity().key) + " to " + *file};
+    return reply;
+  });
+}
+
+}  // namespace cw

@@ -1,0 +1,183 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "app/command_line/commands.h"
+#include "app/command_line/open_shop.h"
+#include "core/fastener/catalogue.h"
+#include "core/procedure/review.h"
+#include "core/procedure/sheet_file.h"
+#include "core/store/file_io.h"
+
+namespace cw {
+namespace {
+
+std::string_view word(Severity severity) {
+  switch (severity) {
+    case Severity::Note:
+      return "note";
+    case Severity::Warning:
+      return "warning";
+    case Severity::Blocking:
+      return "blocking";
+  }
+  return "";
+}
+
+Reply describe(const Findings& findings) {
+  Reply reply;
+  Json::Array all;
+  for (const Finding& finding : findings) {
+    Json one;
+    one.set("severity", word(finding.severity)).set("code", finding.code).set("place", finding.place);
+    one.set("problem", plain(finding.problem)).set("cure", plain(finding.cure));
+    reply.lines.push_back(std::string(word(finding.severity)) + ": " + sentence(finding));
+    all.push_back(std::move(one));
+  }
+  if (findings.empty()) reply.lines.push_back("nothing is wrong with it");
+  reply.yes = !hasBlocking(findings);
+  reply.json.set("findings", std::move(all)).set("blocking", !reply.yes);
+  return reply;
+}
+
+Result<Sheet> readSheetFile(const std::string& file) {
+  CW_TRY(bytes, readFile(file));
+  auto sheet = readSheet(bytes);
+  if (!sheet) return fail(within(file, sheet.error()));
+  return sheet;
+}
+
+/// Judged against the shop's people and tools where one is named, else by itself.
+Result<Reply> check(const std::string& file, const Options& options) {
+  CW_TRY(sheet, readSheetFile(file));
+  ReviewContext context{shippedCatalogue(), std::nullopt, "", false};
+  if (options.shopFile.empty()) return describe(review(sheet, context));
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(tools, shop->tools().all());
+  CW_TRY(active, shop->people().activeCount());
+  context.crib = tools;
+  context.onePersonShop = active == 1;
+  return describe(review(sheet, context));
+}
+
+Reply describe(const SheetRow& row) {
+  Reply reply;
+  reply.json.set("sheet", row.sheet.text()).set("revision", row.revision).set("title", row.title);
+  reply.json.set("status", word(row.status)).set("digest", row.digest);
+  reply.lines = {row.sheet.text() + "  rev " + row.revision + "  " + std::string(word(row.status)) + "  " +
+                  row.title};
+  return reply;
+}
+
+struct Signed {
+  std::string target, revision, by, pinFile = "-", out;
+  bool submit = false;
+};
+
+Result<Reply> importSheet(const Signed& given, const Options& options, Terminal& terminal) {
+  CW_TRY(bytes, readFile(given.target));
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(deed, signedDeed(*shop, clock, given.by, given.pinFile, terminal));
+  auto row = shop->sheets().saveDraft(bytes, deed);
+  if (!row) return fail(within(given.target, row.error()));
+  if (!given.submit) return describe(*row);
+  CW_CHECK(shop->sheets().submit(row->sheet, row->revision, deed));
+  return shop->sheets().find(row->sheet, row->revision).map([](const SheetRow& now) {
+    return describe(now);
+  });
+}
+
+/// A sheet with blocking findings is not issued: the reply is no, and they are listed.
+Result<Reply> issueSheet(const Signed& given, const Options& options, Terminal& terminal) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(id, Id::parse(given.target));
+  CW_TRY(row, shop->sheets().find(id, given.revision));
+  CW_TRY(bytes, shop->sheets().bytes(row.digest));
+  CW_TRY(sheet, readSheet(bytes));
+  CW_TRY(tools, shop->tools().all());
+  CW_TRY(active, shop->people().activeCount());
+  const Findings findings = review(sheet, {shippedCatalogue(), tools, given.by, active == 1});
+  if (hasBlocking(findings)) return describe(findings);
+  CW_TRY(deed, signedDeed(*shop, clock, given.by, given.pinFile, terminal));
+  CW_CHECK(shop->sheets().issue(id, given.revision, deed));
+  return shop->sheets().find(id, given.revision).map([](const SheetRow& now) { return describe(now); });
+}
+
+Result<Reply> exportSheet(const Signed& given, const Options& options) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(id, Id::parse(given.target));
+  CW_TRY(row, given.revision.empty() ? shop->sheets().issued(id) : shop->sheets().find(id, given.revision));
+  CW_TRY(bytes, shop->sheets().bytes(row.digest));
+  CW_CHECK(writeFile(given.out, bytes));
+  Reply reply = describe(row);
+  reply.lines = {"wrote " + given.out};
+  return reply;
+}
+
+Result<Reply> listSheets(const Options& options) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(rows, shop->sheets().all());
+  Reply reply;
+  Json::Array all;
+  for (const SheetRow& row : rows) {
+    Reply one = describe(row);
+    reply.lines.push_back(one.lines.front());
+    all.push_back(one.json);
+  }
+  reply.json.set("sheets", std::move(all));
+  return reply;
+}
+
+void addSigner(CLI::App* app, const std::shared_ptr<Signed>& given) {
+  app->add_option("--by", given->by, "Sign of the person who says so")->required();
+  app->add_option("--pin-file", given->pinFile, "File with the PIN; - reads standard input")
+      ->type_name("FILE");
+}
+
+}  // namespace
+
+void addSheet(Commands& commands) {
+  CLI::App* sheet =
+      commands.program.add_subcommand("sheet", "Check, import, issue and export procedure sheets");
+  sheet->require_subcommand(1);
+  auto given = std::make_shared<Signed>();
+  CLI::App* checkApp =
+      sheet->add_subcommand("check", "Review a sheet file; exit 1 if something blocks its issue");
+  checkApp->add_option("file", given->target, "Sheet file")->required();
+  commands.add(checkApp,
+               [given](const Options& options, Terminal&) { return check(given->target, options); });
+
+  CLI::App* importApp = sheet->add_subcommand("import", "Take a sheet file in as a draft");
+  importApp->add_option("file", given->target, "Sheet file")->required();
+  importApp->add_flag("--submit", given->submit, "Hand it in for review at once");
+  addSigner(importApp, given);
+  commands.add(importApp, [given](const Options& options, Terminal& terminal) {
+    return importSheet(*given, options, terminal);
+  });
+
+  CLI::App* issueApp =
+      sheet->add_subcommand("issue", "Issue a revision that is in review, by somebody who did not write it");
+  issueApp->add_option("sheet", given->target, "Id of the sheet")->required();
+  issueApp->add_option("--revision", given->revision, "Revision")->required();
+  addSigner(issueApp, given);
+  commands.add(issueApp, [given](const Options& options, Terminal& terminal) {
+    return issueSheet(*given, options, terminal);
+  });
+
+  CLI::App* exportApp =
+      sheet->add_subcommand("export", "Write a sheet's file, byte for byte as it was taken in");
+  exportApp->add_option("sheet", given->target, "Id of the sheet")->required();
+  exportApp->add_option("--revision", given->revision, "Revision; without, the issued one");
+  exportApp->add_option("--out", given->out, "Where to write it")->required()->type_name("FILE");
+  commands.add(exportApp,
+               [given](const Options& options, Terminal&) { return exportSheet(*given, options); });
+
+  commands.add(sheet->add_subcommand("list", "List every revision"),
+               [](const Options& options, Terminal&) { return listSheets(options); });
+}
+
+}  // namespace cw

@@ -1,0 +1,122 @@
+#include "app/shell/main_window.h"
+
+#include <QApplication>
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/common/colours.h"
+#include "app/common/measures.h"
+#include "app/common/settings.h"
+#include "app/common/style.h"
+#include "app/shell/places.h"
+
+namespace cw {
+
+MainWindow::MainWindow(Workspace& workspace) : m_workspace(workspace) {
+  setWindowTitle(tr("Clampwright"));
+  setMinimumSize(1024, 600);
+  resize(1280, 800);
+  auto* body = new QWidget;
+  auto* across = new QHBoxLayout(body);
+  across->setContentsMargins(0, 0, 0, 0);
+  across->setSpacing(0);
+  across->addWidget(makeRail());
+  m_stack = new QStackedWidget;
+  across->addWidget(m_stack, 1);
+  setCentralWidget(body);
+  connectNavigator();
+  const QString last = Settings().place();
+  const bool known = m_buttons.contains(last);
+  if (!places().empty()) show(known && last != QLatin1String("bench") ? last : places().front().key);
+}
+
+QWidget* MainWindow::makeRail() {
+  auto* rail = new QWidget;
+  rail->setObjectName(QStringLiteral("rail"));
+  auto* down = new QVBoxLayout(rail);
+  down->setContentsMargins(8, 16, 8, 16);
+  down->setSpacing(8);
+  auto* group = new QButtonGroup(rail);
+  int number = 0;
+  for (const Place& place : places()) {
+    QAbstractButton* button = makeRailButton(place, ++number);
+    group->addButton(button);
+    down->addWidget(button);
+  }
+  down->addStretch(1);
+  down->addWidget(makeLookButtons());
+  return rail;
+}
+
+QAbstractButton* MainWindow::makeRailButton(const Place& place, int number) {
+  auto* button = new QPushButton(QCoreApplication::translate("places", place.title));
+  button->setObjectName(place.key + QLatin1String("RailButton"));
+  button->setCheckable(true);
+  button->setAutoExclusive(true);
+  const QKeySequence key(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_0 + number));
+  button->setToolTip(tr("%1 (%2)").arg(button->text(), key.toString(QKeySequence::NativeText)));
+  auto* shortcut = new QShortcut(key, this);
+  const auto go = [this, placeKey = place.key] { show(placeKey); };
+  connect(shortcut, &QShortcut::activated, this, go);
+  connect(button, &QPushButton::clicked, this, go);
+  m_buttons[place.key] = button;
+  return button;
+}
+
+QWidget* MainWindow::makeLookButtons() {
+  auto* box = new QWidget;
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 0, 0, 0);
+  auto* scheme = new QPushButton(tr("Light / dark"));
+  scheme->setObjectName(QStringLiteral("schemeButton"));
+  scheme->setShortcut(QKeySequence(Qt::Key_F9));
+  scheme->setToolTip(tr("Change between light and dark (F9)"));
+  connect(scheme, &QPushButton::clicked, this, [] {
+    Settings settings;
+    settings.setScheme(settings.scheme() == Scheme::Light ? Scheme::Dark : Scheme::Light);
+    applyLook();
+  });
+  down->addWidget(scheme);
+  return box;
+}
+
+void MainWindow::connectNavigator() {
+  connect(&m_navigator, &Navigator::placeWanted, this, [this](const QString& key) { show(key); });
+  auto* figures = new QShortcut(QKeySequence(Qt::Key_F8), this);
+  connect(figures, &QShortcut::activated, this, [this] { show(QStringLiteral("figures")); });
+}
+
+void MainWindow::show(const QString& placeKey) {
+  for (const Place& place : places()) {
+    if (place.key != placeKey) continue;
+    QWidget*& widget = m_places[placeKey];
+    if (widget == nullptr) {
+      widget = place.make(m_workspace, m_navigator, m_stack);
+      m_stack->addWidget(widget);
+    }
+    m_stack->setCurrentWidget(widget);
+    m_buttons[placeKey]->setChecked(true);
+    m_shown = placeKey;
+    Settings().setPlace(placeKey);
+    widget->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+QWidget* MainWindow::placeWidget(const QString& placeKey) const {
+  const auto found = m_places.find(placeKey);
+  return found == m_places.end() ? nullptr : found->second;
+}
+
+void MainWindow::applyLook() {
+  if (qobject_cast<WorkshopStyle*>(QApplication::style()) == nullptr)
+    QApplication::setStyle(new WorkshopStyle);
+  QApplication::setPalette(paletteOf(Settings().scheme()));
+  QApplication::setFont(deskFont());
+}
+
+}  // namespace cw

@@ -1,0 +1,43 @@
+#pragma once
+#include <QMainWindow>
+#include <map>
+
+#include "app/common/navigator.h"
+#include "app/common/place.h"
+#include "app/common/workspace.h"
+
+class QAbstractButton;
+class QStackedWidget;
+
+namespace cw {
+
+/// The window: a slim rail of places, one place beside it. A place is made when it is first shown, so that
+/// the window is there at once.
+class MainWindow final : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  explicit MainWindow(Workspace& workspace);
+
+  void show(const QString& placeKey);
+  QString shownPlace() const { return m_shown; }
+  QWidget* placeWidget(const QString& placeKey) const;
+
+  /// Applies scheme and text scale of the settings to the whole application.
+  static void applyLook();
+
+ private:
+  QWidget* makeRail();
+  QAbstractButton* makeRailButton(const Place& place, int number);
+  QWidget* makeLookButtons();
+  void connectNavigator();
+
+  Workspace& m_workspace;
+  Navigator m_navigator;
+  QStackedWidget* m_stack = nullptr;
+  std::map<QString, QWidget*> m_places;
+  std::map<QString, QAbstractButton*> m_buttons;
+  QString m_shown;
+};
+
+}  // namespace cw

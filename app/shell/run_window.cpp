@@ -1,0 +1,43 @@
+#include "app/shell/run_window.h"
+
+#include <QApplication>
+#include <iostream>
+#include <string_view>
+
+#include "app/common/settings.h"
+#include "app/common/wording.h"
+#include "app/shell/main_window.h"
+
+namespace cw {
+namespace {
+
+QString shopFileFrom(int count, char** words) {
+  for (int i = 1; i < count; ++i) {
+    const std::string_view word = words[i];
+    if (word == "--shop" && i + 1 < count) return toQt(words[i + 1]);
+    if (word.starts_with("--shop=")) return toQt(word.substr(7));
+  }
+  return Settings().shopFile();
+}
+
+}  // namespace
+
+int runWindow(int count, char** words) {
+  QApplication::setOrganizationName(QStringLiteral("Clampwright"));
+  QApplication::setApplicationName(QStringLiteral("clampwright"));
+  QApplication application(count, words);
+  MainWindow::applyLook();
+  SystemClock clock;
+  Workspace workspace(clock);
+  if (const QString file = shopFileFrom(count, words); !file.isEmpty()) {
+    if (auto opened = workspace.openShop(file); !opened) {
+      std::cerr << "clampwright: " << sentence(opened.error()) << "\n";
+      return exitCode(opened.error().code);
+    }
+  }
+  MainWindow window(workspace);
+  window.QMainWindow::show();
+  return QApplication::exec();
+}
+
+}  // namespace cw
