@@ -1,0 +1,31 @@
+#!/bin/sh
+# Installs what is missing, builds everything with address and undefined-behaviour sanitizers and runs
+# every test; then builds the program as it is used and plays the demo with it.
+set -eu
+top=$(cd "$(dirname "$0")/.." && pwd)
+. "$top/cmake/packages.sh"
+
+# shellcheck disable=SC2086
+need $run_packages $check_packages
+
+export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 TZ=UTC ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1
+tree=$top/build-check
+say "building the tests, sanitised"
+configure "$tree" dev-asan.cmake
+cmake --build "$tree" || stop "the sanitised build failed; the messages above say where"
+
+say "building the program as it is used"
+release=$top/build-release
+configure "$release" release.cmake
+cmake --build "$release" --target clampwright || stop "the release build failed; the messages above say where"
+
+say "running the tests"
+ctest --test-dir "$tree" --output-on-failure -j 2 || stop "tests failed; the messages above say which"
+
+say "playing the demo with the release program"
+demo=$(mktemp -d)
+trap 'rm -rf "$demo"' EXIT
+"$release/bin/clampwright" demo --out "$demo/out" || stop "the demo job failed"
+"$release/bin/clampwright" record verify "$demo/out/record.json" --key "$demo/out/key.json" ||
+  stop "the demo's record does not verify"
+say "all is well"

@@ -1,0 +1,5 @@
+# cmake -C cmake/dev-asan.cmake -S . -B build-asan: what check.sh tests. Light debug data, to link fast.
+set(CMAKE_BUILD_TYPE Debug CACHE STRING "")
+set(CMAKE_CXX_FLAGS_DEBUG "-O1 -g1" CACHE STRING "")
+set(CW_SANITIZE "address,undefined" CACHE STRING "")
+set(CW_WERROR ON CACHE BOOL "")

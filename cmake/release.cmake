@@ -1,0 +1,4 @@
+# cmake -C cmake/release.cmake -S . -B build-release: the program as it is used.
+set(CMAKE_BUILD_TYPE Release CACHE STRING "")
+set(CW_BUILD_TESTS OFF CACHE BOOL "")
+set(CW_WERROR OFF CACHE BOOL "")
