@@ -1,0 +1,113 @@
+#include "app/common/joint_view.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+
+#include "app/common/colours.h"
+#include "app/common/wording.h"
+
+namespace cw {
+namespace {
+
+QString stateWord(PositionState state) {
+  switch (state) {
+    case PositionState::ToDo:
+      return JointView::tr("to do");
+    case PositionState::Now:
+      return JointView::tr("now");
+    case PositionState::Done:
+      return JointView::tr("done");
+    case PositionState::Redone:
+      return JointView::tr("done again");
+    case PositionState::Trouble:
+      return JointView::tr("in trouble");
+  }
+  return {};
+}
+
+}  // namespace
+
+JointView::JointView(QWidget* parent) : QWidget(parent) {
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+  setAccessibleName(tr("Joint drawing"));
+}
+
+void JointView::setDrawing(JointDrawing drawing) {
+  m_drawing = std::move(drawing);
+  m_cursor = std::min(m_cursor, m_drawing.positions.empty() ? 0 : m_drawing.positions.size() - 1);
+  describe();
+  update();
+}
+
+void JointView::setOptions(JointDrawingOptions options) {
+  m_options = std::move(options);
+  update();
+}
+
+void JointView::setChoosable(bool choosable) {
+  m_choosable = choosable;
+  setFocusPolicy(choosable ? Qt::StrongFocus : Qt::NoFocus);
+  if (!choosable) m_chosen.clear();
+  update();
+}
+
+void JointView::clearChosen() {
+  m_chosen.clear();
+  update();
+}
+
+void JointView::describe() {
+  QStringList parts;
+  for (const DrawnPosition& position : m_drawing.positions)
+    parts << tr("position %1 %2").arg(toQt(position.label), stateWord(position.state));
+  setAccessibleDescription(parts.join(QStringLiteral(", ")));
+}
+
+void JointView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  JointDrawing drawing = m_drawing;
+  for (DrawnPosition& position : drawing.positions)
+    if (m_chosen.contains(position.label)) position.state = PositionState::Trouble;
+  paintJoint(painter, rect(), drawing, JointInk::ofPalette(palette(), font()), m_options);
+  if (!m_choosable || !hasFocus() || m_drawing.positions.empty()) return;
+  painter.setPen(QPen(accentOf(palette()), 3));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRoundedRect(markOf(rect(), m_drawing, m_cursor), 4, 4);
+}
+
+void JointView::toggle(std::size_t position) {
+  const std::string& label = m_drawing.positions[position].label;
+  if (m_chosen.erase(label) == 0) m_chosen.insert(label);
+  update();
+  emit chosenChanged();
+}
+
+void JointView::mouseReleaseEvent(QMouseEvent* event) {
+  if (!m_choosable) return QWidget::mouseReleaseEvent(event);
+  for (std::size_t i = 0; i < m_drawing.positions.size(); ++i)
+    if (markOf(rect(), m_drawing, i).contains(event->position())) return toggle(m_cursor = i);
+}
+
+void JointView::keyPressEvent(QKeyEvent* event) {
+  const std::size_t count = m_drawing.positions.size();
+  if (!m_choosable || count == 0) return QWidget::keyPressEvent(event);
+  switch (event->key()) {
+    case Qt::Key_Right:
+    case Qt::Key_Down:
+      m_cursor = (m_cursor + 1) % count;
+      break;
+    case Qt::Key_Left:
+    case Qt::Key_Up:
+      m_cursor = (m_cursor + count - 1) % count;
+      break;
+    case Qt::Key_Space:
+      if (!event->isAutoRepeat()) toggle(m_cursor);
+      break;
+    default:
+      return QWidget::keyPressEvent(event);
+  }
+  update();
+}
+
+}  // namespace cw

@@ -1,0 +1,33 @@
+#pragma once
+#include <QString>
+
+#include "app/common/colours.h"
+#include "core/units/parse.h"
+
+namespace cw {
+
+/// What this user set on this computer; nothing of the shop's. Each key stands once, here.
+class Settings {
+ public:
+  Scheme scheme() const;
+  void setScheme(Scheme scheme);
+
+  double textScale() const;  ///< 1 to 2
+  void setTextScale(double scale);
+
+  double dotsPerMillimetre() const;  ///< as measured on the glass; 0: not measured
+  void setDotsPerMillimetre(double dots);
+
+  QString shopFile() const;
+  void setShopFile(const QString& path);
+
+  QString keyFile() const;  ///< the shop's secret sealing key
+  void setKeyFile(const QString& path);
+
+  QString place() const;  ///< shown last
+  void setPlace(const QString& name);
+
+  DecimalMark decimalMark() const;  ///< the locale's
+};
+
+}  // namespace cw

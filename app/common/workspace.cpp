@@ -1,0 +1,78 @@
+#include "app/common/workspace.h"
+
+#include "app/common/settings.h"
+#include "app/common/wording.h"
+#include "core/store/file_io.h"
+
+namespace cw {
+
+Workspace::Workspace(Clock& clock, QObject* parent) : QObject(parent), m_clock(clock) {}
+
+Workspace::~Workspace() = default;
+
+Result<void> Workspace::openShop(const QString& file) {
+  CW_TRY(shop, Shop::open(fromQt(file), m_clock));
+  m_shop = std::move(shop);
+  Settings().setShopFile(file);
+  emit shopChanged();
+  return {};
+}
+
+Result<Id> Workspace::startJob(Beginning beginning) {
+  beginning.job = newId();
+  beginning.entry = newId();
+  CW_CHECK(m_shop->ledger().start(beginning));
+  emit jobChanged(beginning.job);
+  return beginning.job;
+}
+
+Result<Receipt> Workspace::signIn(const Id& job, const QString& sign, const QString& pin) {
+  auto receipt = m_shop->ledger().signIn(job, fromQt(sign), fromQt(pin), newId());
+  if (receipt) emit jobChanged(job);
+  return receipt;
+}
+
+Result<Receipt> Workspace::enter(const Id& job, const QString& sign, Body body, const QString& supervisor,
+                                 const std::optional<QString>& pin) {
+  Draft draft;
+  draft.id = newId();
+  draft.enteredBy = fromQt(sign);
+  draft.supervisor = fromQt(supervisor);
+  draft.body = std::move(body);
+  auto receipt = m_shop->ledger().append(job, draft, pin ? std::optional(fromQt(*pin)) : std::nullopt);
+  if (receipt) emit jobChanged(job);
+  return receipt;
+}
+
+Result<void> Workspace::createShop(const QString& file, const QString& name, const QString& keyFile) {
+  const SecretKey key = makeKey();
+  CW_CHECK(writeFile(fromQt(keyFile), writeSecretKey(key), Access::OwnerOnly));
+  CW_TRY(shop, Shop::create(fromQt(file), fromQt(name), publicOf(key), m_clock));
+  m_shop = std::move(shop);
+  Settings settings;
+  settings.setShopFile(file);
+  settings.setKeyFile(keyFile);
+  emit shopChanged();
+  return {};
+}
+
+Result<SecretKey> Workspace::secretKey() const {
+  QString file = Settings().keyFile();
+  if (file.isEmpty()) file = toQt(m_shop->file().string()) + QLatin1String(".secret-key");
+  CW_TRY(text, readFile(fromQt(file), 4096));
+  return readSecretKey(text);
+}
+
+Result<void> Workspace::seal(const Id& job) {
+  CW_TRY(key, secretKey());
+  CW_CHECK(m_shop->records().seal(job, key, CW_VERSION));
+  emit jobChanged(job);
+  emit recordsChanged();
+  return {};
+}
+
+Id Workspace::newId() {
+  return Id::make(m_clock.now());
+}
+
+}  // namespace cw

@@ -1,0 +1,51 @@
+#pragma once
+#include <QObject>
+#include <memory>
+
+#include "core/store/shop.h"
+
+namespace cw {
+
+/// The open shop and the one way to change it: places call here, and all places hear of it after the commit.
+/// Reads go to `shop()` directly.
+class Workspace final : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Workspace(Clock& clock, QObject* parent = nullptr);
+  ~Workspace() override;
+
+  /// Opens or makes a shop file and forgets the one before. Errors of Shop.
+  Result<void> openShop(const QString& file);
+  Result<void> createShop(const QString& file, const QString& name, const QString& keyFile);
+  bool hasShop() const { return m_shop != nullptr; }
+  Shop& shop() { return *m_shop; }
+  Clock& clock() { return m_clock; }
+
+  // The bench. Each answers after the entry is durable.
+  Result<Id> startJob(Beginning beginning);
+  Result<Receipt> signIn(const Id& job, const QString& sign, const QString& pin);
+  Result<Receipt> enter(const Id& job, const QString& sign, Body body, const QString& supervisor = {},
+                        const std::optional<QString>& pin = std::nullopt);
+  /// Seals a finished job with the shop's secret key from the key file of the settings.
+  Result<void> seal(const Id& job);
+
+  /// The shop's sealing key, from the key file of the settings or the one beside the shop file.
+  Result<SecretKey> secretKey() const;
+
+  Id newId();
+
+ signals:
+  void shopChanged();                  ///< another shop is open
+  void jobChanged(const cw::Id& job);  ///< an entry more, or sealed
+  void recordsChanged();
+  void sheetsChanged();
+  void toolsChanged();
+  void peopleChanged();
+
+ private:
+  Clock& m_clock;
+  std::unique_ptr<Shop> m_shop;
+};
+
+}  // namespace cw
