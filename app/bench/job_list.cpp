@@ -31,7 +31,8 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   m_list->setFont(fontOfHeight(bench::kTextHeight, this));
   m_list->setWordWrap(true);
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  column->addWidget(m_list, 1);
+  column->addWidget(m_list, 100);
+  column->addStretch(1);
   auto* foot = new QHBoxLayout;
   foot->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
   m_open = new QPushButton(tr("Go on with this job"));

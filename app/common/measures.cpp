@@ -42,15 +42,6 @@ QString textFamily() {
   return kFamily;
 }
 
-QString figureFamily() {
-  static const QString kFamily = [] {
-    const QString wanted = QStringLiteral("B612 Mono");
-    return QFontDatabase::hasFamily(wanted) ? wanted
-                                            : QFontDatabase::systemFont(QFontDatabase::FixedFont).family();
-  }();
-  return kFamily;
-}
-
 QFont fontOfHeight(double millimetres, const QWidget* widget, QFont::Weight weight) {
   QFont font(textFamily());
   font.setWeight(weight);

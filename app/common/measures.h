@@ -24,9 +24,6 @@ double pixels(double millimetres, const QWidget* widget);
 /// Family for running text: B612, unless the system's B612 is its fixed-pitch sister; then the system's sans.
 QString textFamily();
 
-/// Family for columns of figures.
-QString figureFamily();
-
 /// A font whose capitals are so many millimetres high on that screen.
 QFont fontOfHeight(double millimetres, const QWidget* widget, QFont::Weight weight = QFont::Normal);
 

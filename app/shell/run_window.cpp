@@ -4,6 +4,7 @@
 #include <iostream>
 #include <string_view>
 
+#include "app/common/fonts.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "app/shell/main_window.h"
@@ -25,6 +26,7 @@ QString shopFileFrom(int count, char** words) {
 int runWindow(int count, char** words) {
   QApplication::setOrganizationName(QStringLiteral("Clampwright"));
   QApplication::setApplicationName(QStringLiteral("clampwright"));
+  tellFontsApart();
   QApplication application(count, words);
   MainWindow::applyLook();
   SystemClock clock;
