@@ -48,7 +48,10 @@ Order overRings(const std::vector<Ring>& rings, OrderRule rule) {
   for (const Ring& ring : rings)
     for (const std::size_t seat : seatsOf(rule, ring.size()))
       if (ring[seat]) indices.push_back(*ring[seat]);
-  return orderOf(indices, publishedSource(rule, rings.front().size()));
+  const bool isPrinted = rings.size() == 1 && indices.size() == rings.front().size();
+  return orderOf(
+      indices, isPrinted ? publishedSource(rule, indices.size())
+                         : Provenance{"no published order for this layout: each circle by the rule", false});
 }
 
 Result<void> checkArmyCircle(const std::vector<Ring>& rings) {

@@ -85,14 +85,16 @@ Provenance publishedSource(OrderRule rule, std::size_t count) {
         return {"ASME PCC-1 (2010, 2013, 2019), legacy cross-pattern table", false};
       return {"no published order for this count: the later star continued by its rule", false};
     case OrderRule::Quadrant:
+      if (count % 4 != 0) return {"no published order for this count: quadrants of unequal size", false};
       return {"ASME PCC-1 (2010, 2013), appendix F, quadrant pattern", false};
     case OrderRule::CircularAfterFour:
       return {"ASME PCC-1 (2010, 2013), appendix F, circular pattern with four-bolt start", false};
     case OrderRule::ArmyCircle:
       return {"US Army TM 5-3805-298-23-2, WP 0176; TB 9-3950-253-13&P, WP 0061", true};
     case OrderRule::Wheel:
-    case OrderRule::WheelPairs:
       return wheelSource(count);
+    case OrderRule::WheelPairs:
+      return count <= 5 ? wheelSource(count) : Provenance{"common practice, no source", false};
     case OrderRule::Circular:
       return {"one after the other around the part", false};
     case OrderRule::CentreOut:

@@ -102,7 +102,7 @@ Seats circularAfterFourSeats(std::size_t n) {
 
 Seats wheelSeats(std::size_t n) {
   if (const auto printed = publishedException(OrderRule::Wheel, n)) return *printed;
-  if (n % 2 == 0) return starSeats(n);
+  if (n % 2 == 0) return singleStarSeats(n);
   Seats seats;
   for (std::size_t i = 0; i < n; ++i) seats.push_back(i * ((n - 1) / 2) % n);
   return seats;

@@ -70,6 +70,18 @@ TEST(TighteningOrder, GoesOverTheLayoutsOwnGroups) {
   EXPECT_THAT(made(layout, OrderRule::StarGrouped), ElementsAre(1, 2, 5, 6, 3, 4, 7, 8));
 }
 
+TEST(TighteningOrder, NamesAPublicationOnlyWhereItPrintsThisOrder) {
+  const auto source = [](const Layout& layout, OrderRule rule) {
+    return tighteningOrder(layout, rule).value_or(Order{}).provenance.source;
+  };
+  Layout flange{Circle{8, millimetres(200)}};
+  EXPECT_THAT(source(flange, OrderRule::Star), HasSubstr("ASME PCC-1 (2000)"));
+  EXPECT_THAT(source(flange, OrderRule::StarLater), HasSubstr("ASME PCC-1 (2010"));
+  EXPECT_THAT(source({Circle{10, millimetres(200)}}, OrderRule::Star), HasSubstr("no published order"));
+  flange.leftOut = {2};
+  EXPECT_THAT(source(flange, OrderRule::Star), HasSubstr("no published order"));
+}
+
 TEST(TighteningOrder, GoesRoundAfterFour) {
   EXPECT_THAT(made({Circle{12, millimetres(200)}}, OrderRule::CircularAfterFour),
               ElementsAre(1, 7, 4, 10, 2, 3, 5, 6, 8, 9, 11, 12));
