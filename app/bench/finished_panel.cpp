@@ -1,5 +1,6 @@
 #include "app/bench/finished_panel.h"
 
+#include <QFontDatabase>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -23,7 +24,8 @@ FinishedPanel::FinishedPanel(Workspace& workspace, QWidget* parent)
   m_text = new QTextBrowser;
   m_text->setObjectName(QStringLiteral("finishedText"));
   m_text->setAccessibleName(tr("What the record says"));
-  m_text->setFont(fontOfHeight(bench::kLabelHeight, this));
+  m_text->setFont(QFontDatabase::systemFont(QFontDatabase::FixedFont));
+  m_text->setLineWrapMode(QTextEdit::NoWrap);
   m_text->setFrameShape(QFrame::NoFrame);
   m_said = new QLabel;
   m_said->setObjectName(QStringLiteral("saidText"));

@@ -37,15 +37,12 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   foot->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
   m_open = new QPushButton(tr("Go on with this job"));
   m_start = new QPushButton(tr("Start a job"));
-  m_quick = new QPushButton(tr("Quick joint"));
   m_open->setObjectName(QStringLiteral("openJobButton"));
   m_start->setObjectName(QStringLiteral("startJobButton"));
-  m_quick->setObjectName(QStringLiteral("quickJointButton"));
-  foot->addWidget(m_quick);
   foot->addWidget(m_start);
   foot->addStretch(1);
   foot->addWidget(m_open);
-  for (QPushButton* button : {m_open, m_start, m_quick}) {
+  for (QPushButton* button : {m_open, m_start}) {
     button->setFont(fontOfHeight(bench::kTextHeight, this));
     button->setMinimumHeight(static_cast<int>(pixels(bench::kMainTargetHeight, this)));
   }
@@ -60,7 +57,6 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   connect(m_list, &QListWidget::itemActivated, this, &JobList::choose);
   connect(m_open, &QPushButton::clicked, this, &JobList::choose);
   connect(m_start, &QPushButton::clicked, this, &JobList::startWanted);
-  connect(m_quick, &QPushButton::clicked, this, &JobList::quickJointWanted);
   setFocusProxy(m_list);
   refresh();
 }
@@ -77,13 +73,13 @@ void JobList::refresh() {
     return m_empty->show();
   }
   for (const JobRow& row : *rows) {
-    m_list->addItem(tr("%1   %2   %3 rev %4\nstarted %5, %n entries", nullptr, row.entries)
+    m_list->addItem(tr("%1   %2   %3 rev %4\nstarted %5, %6 entries")
                         .arg(toQt(row.workOrder), toQt(row.machine), toQt(row.title), toQt(row.revision),
-                             toQt(timeText(row.started))));
+                             toQt(timeText(row.started)), QString::number(row.entries)));
     m_jobs.push_back(row.job);
   }
   m_empty->setVisible(rows->empty());
-  m_empty->setText(tr("No job is in progress. Start one by an issued sheet, or tighten a quick joint."));
+  m_empty->setText(tr("No job is in progress. Start one by an issued sheet."));
   m_list->setVisible(!rows->empty());
   m_open->setEnabled(!rows->empty());
   m_open->setProperty(kMainProperty, !rows->empty());

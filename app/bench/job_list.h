@@ -19,14 +19,13 @@ class JobList final : public QWidget {
  signals:
   void jobChosen(const cw::Id& job);
   void startWanted();
-  void quickJointWanted();
 
  private:
   void choose();
   Workspace& m_workspace;
   QLabel* m_empty;
   QListWidget* m_list;
-  QPushButton *m_open, *m_start, *m_quick;
+  QPushButton *m_open, *m_start;
   std::vector<Id> m_jobs;
 };
 

@@ -52,6 +52,7 @@ RunPanel::RunPanel(QWidget* parent) : QWidget(parent) {
   column->addWidget(line(QFrame::HLine));
   column->addWidget(makeFoot());
   setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("Bench"));
 }
 
 QWidget* RunPanel::makeHead() {
@@ -81,7 +82,7 @@ QWidget* RunPanel::makeBody() {
   m_steps = new StepList;
   m_steps->setObjectName(QStringLiteral("stepList"));
   m_steps->setContentsMargins(16, 8, 8, 8);
-  across->addWidget(m_steps, 22);
+  across->addWidget(m_steps, 24);
   across->addWidget(line(QFrame::VLine));
 
   auto* middle = new QWidget;
@@ -101,7 +102,7 @@ QWidget* RunPanel::makeBody() {
   for (QWidget* part : std::initializer_list<QWidget*>{m_notices, m_title, m_subtitle})
     column->addWidget(part);
   column->addWidget(m_stack, 1);
-  across->addWidget(scrolling(middle), 52);
+  across->addWidget(scrolling(middle), 50);
   across->addWidget(line(QFrame::VLine));
 
   m_hand = new HandPanel;
@@ -212,7 +213,7 @@ void RunPanel::presentStage(const BenchView& view) {
   else
     m_hand->clear();
   panel->present(view);
-  m_stack->setCurrentWidget(panel);
+  bringUp(panel);
   m_ways->present(view);
   m_main->show();
   refreshMain();
@@ -241,6 +242,15 @@ QString RunPanel::subtitleOf(const BenchView& view) const {
   return text;
 }
 
+void RunPanel::bringUp(QWidget* page) {
+  // A page that is not shown must not make the column taller than the one that is.
+  for (int i = 0; i < m_stack->count(); ++i)
+    m_stack->widget(i)->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+  page->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+  m_stack->setCurrentWidget(page);
+  m_stack->updateGeometry();
+}
+
 void RunPanel::refreshMain() {
   if (m_panel == nullptr) return;
   const QString then = m_panel->afterwards();
@@ -258,7 +268,7 @@ void RunPanel::act() {
 void RunPanel::openWaysOut(const QString& way) {
   say({});
   m_ways->choose(way);
-  m_stack->setCurrentWidget(m_ways);
+  bringUp(m_ways);
   m_main->hide();
   m_ways->choose(way);
 }
@@ -285,9 +295,9 @@ bool RunPanel::takeKey(QKeyEvent* event) {
   const QString typed = event->text();
   const bool digit = !typed.isEmpty() &&
                      (typed[0].isDigit() || typed[0] == QLatin1Char('.') || typed[0] == QLatin1Char(','));
-  if (field == nullptr || !digit || field->hasFocus()) return false;
-  field->setFocus();
+  if (field == nullptr || !digit) return false;
   field->insert(typed);
+  field->setFocus();
   return true;
 }
 

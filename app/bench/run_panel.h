@@ -46,6 +46,7 @@ class RunPanel final : public QWidget {
   void presentStage(const BenchView& view);
   QString titleOf(const BenchView& view) const;
   QString subtitleOf(const BenchView& view) const;
+  void bringUp(QWidget* page);
   void refreshMain();
   void act();
   void openWaysOut(const QString& way);

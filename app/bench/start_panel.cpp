@@ -1,7 +1,7 @@
 #include "app/bench/start_panel.h"
 
 #include <QComboBox>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -41,7 +41,6 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent) : QWidget(parent),
   auto* column = new QVBoxLayout(form);
   column->setContentsMargins(24, 24, 24, 24);
   column->setSpacing(4);
-  form->setMaximumWidth(static_cast<int>(pixels(230, this)));
   auto* area = new QScrollArea;
   area->setWidget(form);
   area->setWidgetResizable(true);
@@ -54,7 +53,10 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent) : QWidget(parent),
   auto* title = new QLabel(tr("Start a job"));
   title->setFont(fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
   column->addWidget(title);
-  setLayout(all);
+  m_grid = new QGridLayout;
+  m_grid->setHorizontalSpacing(24);
+  column->addLayout(m_grid);
+  column->addStretch(1);
   m_workOrder = addField(tr("Work order"), QStringLiteral("workOrderField"));
   m_machine = addChoice(tr("Machine"), QStringLiteral("machineChoice"));
   m_machine->setEditable(true);
@@ -102,6 +104,12 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent) : QWidget(parent),
   connect(m_person, &QComboBox::currentIndexChanged, this, &StartPanel::refresh);
 }
 
+void StartPanel::place(QWidget* name, QWidget* field) {
+  const int cell = m_grid->count() / 2;  // each cell holds a name and its field, two cells a row
+  m_grid->addWidget(name, cell / 2 * 2, cell % 2);
+  m_grid->addWidget(field, cell / 2 * 2 + 1, cell % 2);
+}
+
 QComboBox* StartPanel::addChoice(const QString& label, const QString& objectName) {
   auto* name = new QLabel(label);
   auto* choice = new QComboBox;
@@ -113,9 +121,7 @@ QComboBox* StartPanel::addChoice(const QString& label, const QString& objectName
   name->setFont(fontOfHeight(bench::kLabelHeight, this));
   name->setForegroundRole(QPalette::PlaceholderText);
   name->setBuddy(choice);
-  auto* column = findChild<QScrollArea*>()->widget()->layout();
-  column->addWidget(name);
-  column->addWidget(choice);
+  place(name, choice);
   return choice;
 }
 
@@ -129,9 +135,7 @@ QLineEdit* StartPanel::addField(const QString& label, const QString& objectName)
   name->setFont(fontOfHeight(bench::kLabelHeight, this));
   name->setForegroundRole(QPalette::PlaceholderText);
   name->setBuddy(field);
-  auto* column = findChild<QScrollArea*>()->widget()->layout();
-  column->addWidget(name);
-  column->addWidget(field);
+  place(name, field);
   return field;
 }
 

@@ -4,6 +4,7 @@
 #include "app/common/workspace.h"
 
 class QComboBox;
+class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -24,12 +25,14 @@ class StartPanel final : public QWidget {
  private:
   QComboBox* addChoice(const QString& label, const QString& objectName);
   QLineEdit* addField(const QString& label, const QString& objectName);
+  void place(QWidget* name, QWidget* field);
   void start();
   void refresh();
 
   Workspace& m_workspace;
   QComboBox *m_sheet, *m_machine, *m_reason, *m_person, *m_supervisor;
   QLineEdit *m_workOrder, *m_parent, *m_hours, *m_pin;
+  QGridLayout* m_grid;
   QLabel* m_said;
   QPushButton* m_start;
   std::vector<SheetRow> m_sheets;

@@ -63,34 +63,52 @@ class StepList::Canvas final : public QWidget {
     for (const StepLine& line : m_lines)
       spoken << QStringLiteral("%1 %2, %3").arg(QString::number(line.number), line.text, wordOf(line.mark));
     setAccessibleName(spoken.join(QStringLiteral("; ")));
-    setMinimumHeight(static_cast<int>(rowHeight() * static_cast<double>(m_lines.size())) + 8);
+    relayout();
     update();
   }
-  double rowHeight() const { return pixels(bench::kTarget * 0.95, this); }
+  double rowHeight() const { return pixels(bench::kTarget * 0.8, this); }
+  QRectF rowOf(std::size_t line) const {
+    const double top = line == 0 ? 4 : m_bottoms[line - 1];
+    return {0, top, static_cast<double>(width()), m_bottoms[line] - top};
+  }
 
  protected:
   void paintEvent(QPaintEvent*) override {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    double top = 4;
-    for (const StepLine& line : m_lines) {
-      draw(painter, line, QRectF(0, top, width(), rowHeight()));
-      top += rowHeight();
-    }
+    for (std::size_t i = 0; i < m_lines.size(); ++i) draw(painter, m_lines[i], rowOf(i));
   }
+  void resizeEvent(QResizeEvent*) override { relayout(); }
 
  private:
+  static constexpr int kFlow = Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap;
+
+  static QString textOf(const StepLine& line) {
+    return QStringLiteral("%1  %2").arg(line.number).arg(line.text);
+  }
+  QRectF textIn(const QRectF& row) const { return row.adjusted(rowHeight() * 0.64 + 14, 0, -4, 0); }
+
+  /// Each row is as high as its text needs: a step's words are never cut.
+  void relayout() {
+    const QFontMetricsF metrics(fontOfHeight(bench::kLabelHeight, this, QFont::Bold));
+    m_bottoms.clear();
+    double bottom = 4;
+    for (const StepLine& line : m_lines) {
+      const QRectF room = textIn(QRectF(0, 0, width(), 10000));
+      bottom += std::max(rowHeight(), metrics.boundingRect(room, kFlow, textOf(line)).height() + 10);
+      m_bottoms.push_back(bottom);
+    }
+    setMinimumHeight(static_cast<int>(bottom) + 8);
+  }
+
   void draw(QPainter& painter, const StepLine& line, const QRectF& row) {
-    const double radius = rowHeight() * 0.29;
+    const double radius = rowHeight() * 0.32;
     const QPointF centre(radius + 3, row.center().y());
     drawMark(painter, line, centre, radius);
     const bool strong = line.mark == Mark::Now;
     painter.setFont(fontOfHeight(bench::kLabelHeight, this, strong ? QFont::Bold : QFont::Normal));
     painter.setPen(strong || line.mark == Mark::Done ? inkOf(palette()) : secondInkOf(palette()));
-    const QString text = QStringLiteral("%1  %2").arg(line.number).arg(line.text);
-    const QRectF where = row.adjusted(2 * radius + 14, 0, -4, 0);
-    painter.drawText(where, Qt::AlignVCenter | Qt::AlignLeft,
-                     painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(where.width())));
+    painter.drawText(textIn(row), kFlow, textOf(line));
   }
 
   void drawMark(QPainter& painter, const StepLine& line, const QPointF& centre, double radius) {
@@ -135,6 +153,7 @@ class StepList::Canvas final : public QWidget {
   }
 
   std::vector<StepLine> m_lines;
+  std::vector<double> m_bottoms;
 };
 
 StepList::StepList(QWidget* parent) : QScrollArea(parent), m_canvas(new Canvas(this)) {
@@ -157,8 +176,9 @@ void StepList::present(const Job& job, const Next& next) {
                      markOf(job, i, now)});
   }
   m_canvas->setLines(std::move(lines));
-  ensureVisible(0, static_cast<int>((static_cast<double>(next.step) + 0.5) * m_canvas->rowHeight()), 0,
-                static_cast<int>(m_canvas->rowHeight() * 2));
+  if (next.step >= job.steps.size()) return;
+  const QRectF row = m_canvas->rowOf(next.step);
+  ensureVisible(0, static_cast<int>(row.center().y()), 0, static_cast<int>(row.height() * 2));
 }
 
 }  // namespace cw

@@ -214,8 +214,8 @@ FinishPanel::FinishPanel(BenchSession& session) : StagePanel(session) {
 void FinishPanel::present(const BenchView& view) {
   m_remark->clear();
   m_text->setText(
-      tr("All %n step(s) are closed. Finishing ends the job; its record is sealed and never opened again.",
-         nullptr, static_cast<int>(view.job.steps.size())));
+      tr("All %1 steps are closed. Finishing ends the job; its record is sealed and never opened again.")
+          .arg(view.job.steps.size()));
 }
 
 void FinishPanel::act() {

@@ -22,6 +22,7 @@ JointView* addJoint(QVBoxLayout* column, bool choosable) {
   auto* joint = new JointView;
   joint->setObjectName(QStringLiteral("jointView"));
   joint->setChoosable(choosable);
+  joint->setFont(fontOfHeight(bench::kLabelHeight, joint));
   column->addWidget(joint, 1);
   return joint;
 }
@@ -165,7 +166,8 @@ void CountPanel::act() {
 
 PositionPanel::PositionPanel(BenchSession& session) : StagePanel(session) {
   m_joint = addJoint(column(), false);
-  m_reading = addField(tr("Reading, if the tool shows one"), QStringLiteral("readingField"));
+  m_reading = addField(tr("Reading on the scale in use"), QStringLiteral("readingField"));
+  connect(m_reading, &QLineEdit::textChanged, this, &PositionPanel::showReading);
 }
 
 void PositionPanel::present(const BenchView& view) {
@@ -179,12 +181,20 @@ void PositionPanel::present(const BenchView& view) {
   m_setting = now.set->setting;
   const TorqueTool* tool = view.floor.tool(now.set->tool);
   m_indicates = tool != nullptr && tool->type == ToolType::Indicating;
+  showReading();
   m_then.clear();
   for (const std::string& label : view.joint()->order)
     if (label != m_position && !now.tightened.contains(label)) {
       m_then = tr("then %1").arg(toQt(label));
       break;
     }
+}
+
+void PositionPanel::showReading() {
+  const bool wanted = m_indicates || !m_reading->text().isEmpty();
+  m_reading->setVisible(wanted);
+  for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
+    if (label->buddy() == m_reading) label->setVisible(wanted);
 }
 
 QString PositionPanel::mainAction() const {

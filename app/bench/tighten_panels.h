@@ -82,6 +82,7 @@ class PositionPanel final : public StagePanel {
   QLineEdit* digitField() const override { return m_reading; }
 
  private:
+  void showReading();  ///< a click tool's field appears with the first digit
   JointView* m_joint;
   QLineEdit* m_reading;
   StatedTorque m_setting;

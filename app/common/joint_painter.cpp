@@ -11,14 +11,18 @@
 namespace cw {
 namespace {
 
+/// Room below the joint for the words at its near edge.
+qreal wordsHeight(const QFont& font, const JointDrawingOptions& options) {
+  return options.standHere.isEmpty() ? 0 : QFontMetricsF(font).height();
+}
+
 /// From the drawing's -1 … 1 to the device, keeping its shape, with room for marks and words at the edge.
 class Frame {
  public:
-  Frame(const QRectF& where, const JointDrawing& drawing, bool words) {
-    const qreal below = words ? 0.16 : 0;
+  Frame(const QRectF& where, const JointDrawing& drawing, qreal words) {
     const qreal reach = 1 + drawing.radius * 1.6;
-    m_scale = std::min(where.width() / (2 * reach), where.height() / (2 * reach + below));
-    m_centre = QPointF(where.center().x(), where.center().y() - below * m_scale / 2);
+    m_scale = std::max<qreal>(1, std::min(where.width(), where.height() - words) / (2 * reach));
+    m_centre = QPointF(where.center().x(), where.center().y() - words / 2);
   }
   QPointF at(const DrawingPoint& point) const { return m_centre + QPointF(point.x, point.y) * m_scale; }
   qreal length(double share) const { return share * m_scale; }
@@ -76,7 +80,7 @@ class Pen {
   }
 
   void words(const QString& text, const QRectF& where) {
-    m_painter.setFont(sized(std::max<qreal>(m_frame.length(0.07), 9)));
+    m_painter.setFont(m_ink.font);
     m_painter.setPen(m_ink.ink);
     m_painter.drawText(where, Qt::AlignHCenter | Qt::AlignBottom, text);
   }
@@ -159,7 +163,7 @@ void paintJoint(QPainter& painter, const QRectF& where, const JointDrawing& draw
                 const JointDrawingOptions& options) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  const Frame frame(where, drawing, !options.standHere.isEmpty());
+  const Frame frame(where, drawing, wordsHeight(ink.font, options));
   Pen pen(painter, frame, drawing, ink);
   pen.face();
   if (options.showPath) pen.path();
@@ -170,8 +174,9 @@ void paintJoint(QPainter& painter, const QRectF& where, const JointDrawing& draw
   painter.restore();
 }
 
-QRectF markOf(const QRectF& where, const JointDrawing& drawing, std::size_t position) {
-  const Frame frame(where, drawing, false);
+QRectF markOf(const QRectF& where, const JointDrawing& drawing, const QFont& font,
+              const JointDrawingOptions& options, std::size_t position) {
+  const Frame frame(where, drawing, wordsHeight(font, options));
   const qreal radius = frame.length(drawing.radius) * 1.3;
   return QRectF(frame.at(drawing.positions.at(position).at) - QPointF(radius, radius),
                 QSizeF(2 * radius, 2 * radius));

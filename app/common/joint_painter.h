@@ -13,7 +13,7 @@ namespace cw {
 /// What a joint is drawn with: the window's palette, or ink on white paper.
 struct JointInk {
   QColor face, ink, line, accent, onAccent, warning;
-  QFont font;  ///< its size is set by the drawing
+  QFont font;  ///< of the words at the near edge; labels follow the marks' size
 
   static JointInk ofPalette(const QPalette& palette, const QFont& font);
   static JointInk ofPaper(const QFont& font);
@@ -32,6 +32,7 @@ void paintJoint(QPainter& painter, const QRectF& where, const JointDrawing& draw
                 const JointDrawingOptions& options = {});
 
 /// Where a position's mark lies, for touch and for accessibility.
-QRectF markOf(const QRectF& where, const JointDrawing& drawing, std::size_t position);
+QRectF markOf(const QRectF& where, const JointDrawing& drawing, const QFont& font,
+              const JointDrawingOptions& options, std::size_t position);
 
 }  // namespace cw

@@ -73,7 +73,7 @@ void JointView::paintEvent(QPaintEvent*) {
   if (!m_choosable || !hasFocus() || m_drawing.positions.empty()) return;
   painter.setPen(QPen(accentOf(palette()), 3));
   painter.setBrush(Qt::NoBrush);
-  painter.drawRoundedRect(markOf(rect(), m_drawing, m_cursor), 4, 4);
+  painter.drawRoundedRect(markOf(rect(), m_drawing, font(), m_options, m_cursor), 4, 4);
 }
 
 void JointView::toggle(std::size_t position) {
@@ -86,7 +86,8 @@ void JointView::toggle(std::size_t position) {
 void JointView::mouseReleaseEvent(QMouseEvent* event) {
   if (!m_choosable) return QWidget::mouseReleaseEvent(event);
   for (std::size_t i = 0; i < m_drawing.positions.size(); ++i)
-    if (markOf(rect(), m_drawing, i).contains(event->position())) return toggle(m_cursor = i);
+    if (markOf(rect(), m_drawing, font(), m_options, i).contains(event->position()))
+      return toggle(m_cursor = i);
 }
 
 void JointView::keyPressEvent(QKeyEvent* event) {

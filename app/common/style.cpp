@@ -39,6 +39,23 @@ void drawButton(const QStyleOption* option, QPainter* painter, const QWidget* wi
              filled ? onAccentOf(palette) : accentOf(palette), 2);
 }
 
+void drawCheck(const QStyleOption* option, QPainter* painter) {
+  const bool on = option->state.testFlag(QStyle::State_On);
+  const bool focus = option->state.testFlag(QStyle::State_HasFocus);
+  const QRect box = option->rect.adjusted(2, 2, -2, -2);
+  outlined(painter, box, on ? inkOf(option->palette) : sheetOf(option->palette),
+           focus ? accentOf(option->palette) : inkOf(option->palette), focus ? 3 : 1.5);
+  if (!on) return;
+  painter->save();
+  painter->setRenderHint(QPainter::Antialiasing);
+  painter->setPen(QPen(sheetOf(option->palette), box.height() / 8.0));
+  const QPointF centre = QRectF(box).center();
+  const qreal reach = box.width() / 2.0;
+  painter->drawPolyline(QPolygonF{{centre + QPointF(-0.5, 0) * reach, centre + QPointF(-0.1, 0.4) * reach,
+                                   centre + QPointF(0.55, -0.45) * reach}});
+  painter->restore();
+}
+
 void drawField(const QStyleOption* option, QPainter* painter) {
   const bool focus = option->state.testFlag(QStyle::State_HasFocus);
   outlined(painter, option->rect, sheetOf(option->palette),
@@ -56,6 +73,8 @@ void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
       return drawButton(option, painter, widget);
     case PE_PanelLineEdit:
       return drawField(option, painter);
+    case PE_IndicatorCheckBox:
+      return drawCheck(option, painter);
     case PE_FrameLineEdit:
     case PE_FrameFocusRect:
     case PE_FrameDefaultButton:
@@ -84,6 +103,9 @@ int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
       return 0;
     case PM_ScrollBarExtent:
       return 16;
+    case PM_IndicatorWidth:
+    case PM_IndicatorHeight:
+      return widget != nullptr ? widget->fontMetrics().height() : 16;
     case PM_LayoutHorizontalSpacing:
     case PM_LayoutVerticalSpacing:
       return 8;

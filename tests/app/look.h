@@ -1,0 +1,40 @@
+#pragma once
+#include <QApplication>
+#include <QDir>
+#include <QWidget>
+
+#include "app/common/colours.h"
+#include "app/common/measures.h"
+#include "app/common/settings.h"
+#include "app/common/style.h"
+
+namespace cw {
+
+/// The program's look in that scheme, for all windows.
+inline void useLook(Scheme scheme) {
+  Settings().setScheme(scheme);
+  QApplication::setStyle(new WorkshopStyle);
+  QApplication::setPalette(paletteOf(scheme));
+  QApplication::setFont(deskFont());
+}
+
+/// Puts a picture of the widget into the build's folder of pictures, for people to look at.
+inline bool savePicture(QWidget& widget, const QString& name) {
+  const QString folder = QStringLiteral(CW_PICTURES);
+  QDir().mkpath(folder);
+  return widget.grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
+}
+
+/// Widgets that a key can reach and a screen reader cannot name.
+inline QStringList namelessFocusTargets(const QWidget& within) {
+  QStringList out;
+  for (const QWidget* widget : within.findChildren<QWidget*>()) {
+    const QString text = widget->property("text").toString();
+    const bool reachable = widget->focusPolicy() != Qt::NoFocus && widget->isVisible();
+    if (reachable && widget->accessibleName().isEmpty() && text.isEmpty())
+      out << QLatin1String(widget->metaObject()->className()) + QLatin1Char(' ') + widget->objectName();
+  }
+  return out;
+}
+
+}  // namespace cw
