@@ -6,7 +6,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include "app/bench/hand_panel.h"
@@ -98,10 +97,12 @@ QWidget* RunPanel::makeBody() {
   m_subtitle->setFont(fontOfHeight(bench::kLabelHeight, this));
   m_subtitle->setForegroundRole(QPalette::PlaceholderText);
   for (QLabel* label : {m_title, m_subtitle}) label->setWordWrap(true), label->setTextFormat(Qt::PlainText);
-  m_stack = new QStackedWidget;
+  auto* pages = new QWidget;
+  m_pages = new QVBoxLayout(pages);
+  m_pages->setContentsMargins(0, 0, 0, 0);
   for (QWidget* part : std::initializer_list<QWidget*>{m_notices, m_title, m_subtitle})
     column->addWidget(part);
-  column->addWidget(m_stack, 1);
+  column->addWidget(pages, 1);
   across->addWidget(scrolling(middle), 50);
   across->addWidget(line(QFrame::VLine));
 
@@ -158,11 +159,13 @@ void RunPanel::open(Workspace& workspace, const Id& job, const QString& sign) {
   for (auto& [stage, panel] : m_panels) delete panel;
   m_panels.clear();
   m_panel = nullptr;
+  m_shown = nullptr;
   delete m_ways;
   m_session = std::make_unique<BenchSession>(workspace, job, sign);
   m_ways = new WaysOut(*m_session);
-  m_stack->addWidget(m_ways);
+  m_pages->addWidget(m_ways);
   connect(m_ways, &WaysOut::left, this, &RunPanel::present);
+  connect(m_ways, &WaysOut::changed, this, &RunPanel::refreshMain);
   connect(m_session.get(), &BenchSession::changed, this, &RunPanel::present);
   connect(m_session.get(), &BenchSession::refused, this, &RunPanel::say);
   present();
@@ -194,7 +197,7 @@ void RunPanel::presentStage(const BenchView& view) {
   if (panel == nullptr) {
     panel = makeStagePanel(m_stage, *m_session);
     if (panel == nullptr) return;
-    m_stack->addWidget(panel);
+    m_pages->addWidget(panel);
     connect(panel, &StagePanel::changed, this, &RunPanel::refreshMain);
     if (QLineEdit* field = panel->digitField()) field->installEventFilter(this);
   }
@@ -215,7 +218,6 @@ void RunPanel::presentStage(const BenchView& view) {
   panel->present(view);
   bringUp(panel);
   m_ways->present(view);
-  m_main->show();
   refreshMain();
 }
 
@@ -243,16 +245,18 @@ QString RunPanel::subtitleOf(const BenchView& view) const {
 }
 
 void RunPanel::bringUp(QWidget* page) {
-  // A page that is not shown must not make the column taller than the one that is.
-  for (int i = 0; i < m_stack->count(); ++i)
-    m_stack->widget(i)->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-  page->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
-  m_stack->setCurrentWidget(page);
-  m_stack->updateGeometry();
+  // Not a stacked widget: that one stays as tall as its tallest page at this width.
+  for (int i = 0; i < m_pages->count(); ++i) m_pages->itemAt(i)->widget()->setVisible(false);
+  page->setVisible(true);
+  m_shown = page;
 }
 
 void RunPanel::refreshMain() {
   if (m_panel == nullptr) return;
+  if (m_shown == m_ways) {
+    m_main->setText(m_ways->action());
+    return m_main->setEnabled(true);
+  }
   const QString then = m_panel->afterwards();
   m_main->setText(then.isEmpty() ? m_panel->mainAction()
                                  : QStringLiteral("%1    %2").arg(m_panel->mainAction(), then));
@@ -261,16 +265,16 @@ void RunPanel::refreshMain() {
 }
 
 void RunPanel::act() {
-  if (m_panel == nullptr || m_stack->currentWidget() != m_panel) return;
-  if (m_panel->isReady()) m_panel->act();
+  if (m_shown == m_ways) return m_ways->stateIt();
+  if (m_panel != nullptr && m_panel->isReady()) m_panel->act();
 }
 
 void RunPanel::openWaysOut(const QString& way) {
   say({});
   m_ways->choose(way);
   bringUp(m_ways);
-  m_main->hide();
   m_ways->choose(way);
+  refreshMain();
 }
 
 void RunPanel::pause() {
@@ -285,7 +289,7 @@ void RunPanel::say(const QString& sentence) {
 bool RunPanel::takeKey(QKeyEvent* event) {
   const bool confirm = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
   const bool space = event->key() == Qt::Key_Space;
-  if (m_panel == nullptr || m_stack->currentWidget() != m_panel) return false;
+  if (m_panel == nullptr || m_shown != m_panel) return false;
   if (confirm || space) {
     // A held key or pedal counts once; Space stops where something must be looked at first.
     if (!event->isAutoRepeat() && (confirm || m_panel->takesSpace())) act();

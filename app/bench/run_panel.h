@@ -8,7 +8,7 @@
 class QLabel;
 class QPushButton;
 class QScrollArea;
-class QStackedWidget;
+class QVBoxLayout;
 
 namespace cw {
 
@@ -62,7 +62,8 @@ class RunPanel final : public QWidget {
   Notices* m_notices;
   StepList* m_steps;
   HandPanel* m_hand;
-  QStackedWidget* m_stack;
+  QVBoxLayout* m_pages;
+  QWidget* m_shown = nullptr;  ///< the page of them that is up
   WaysOut* m_ways = nullptr;
   QPushButton *m_main, *m_pause;
 };

@@ -55,6 +55,8 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent) : QWidget(parent),
   column->addWidget(title);
   m_grid = new QGridLayout;
   m_grid->setHorizontalSpacing(24);
+  m_grid->setColumnStretch(0, 1);
+  m_grid->setColumnStretch(1, 1);
   column->addLayout(m_grid);
   column->addStretch(1);
   m_workOrder = addField(tr("Work order"), QStringLiteral("workOrderField"));

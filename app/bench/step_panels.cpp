@@ -172,7 +172,7 @@ ResumePanel::ResumePanel(BenchSession& session) : StagePanel(session) {
   m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
   m_pin->setEchoMode(QLineEdit::Password);
   m_repeat = bigCheck(this, QStringLiteral("repeatCheck"));
-  m_repeat->setText(tr("Repeat this pass from its first position"));
+  m_repeat->setText(tr("Repeat this pass"));
   column()->addWidget(m_repeat);
   column()->addStretch(1);
 }

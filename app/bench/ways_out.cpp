@@ -1,7 +1,6 @@
 #include "app/bench/ways_out.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -10,7 +9,6 @@
 
 #include "app/bench/bench_session.h"
 #include "app/common/measures.h"
-#include "app/common/style.h"
 #include "app/common/wording.h"
 #include "core/report/describe.h"
 
@@ -106,23 +104,14 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
   addLine(column, Asks::What, tr("What was done, or is waited for"), QStringLiteral("whatField"));
   addLine(column, Asks::Lead, tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
   addLine(column, Asks::Reason, tr("Reason, in a few words"), QStringLiteral("reasonField"));
-  auto* foot = new QHBoxLayout;
-  foot->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
   auto* back = new QPushButton(tr("Back to the step"));
   back->setObjectName(QStringLiteral("backToStepButton"));
-  m_stateButton = new QPushButton;
-  m_stateButton->setObjectName(QStringLiteral("stateWayButton"));
-  m_stateButton->setProperty(kMainProperty, true);
-  for (QPushButton* button : {back, m_stateButton}) {
-    button->setFont(fontOfHeight(bench::kLabelHeight, this));
-    button->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-    foot->addWidget(button);
-  }
-  column->addLayout(foot);
+  back->setFont(fontOfHeight(bench::kLabelHeight, this));
+  back->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
+  column->addWidget(back, 0, Qt::AlignLeft);
   column->addStretch(1);
   connect(m_way, &QComboBox::currentIndexChanged, this, &WaysOut::showAsked);
   connect(back, &QPushButton::clicked, this, &WaysOut::left);
-  connect(m_stateButton, &QPushButton::clicked, this, &WaysOut::stateIt);
   showAsked();
 }
 
@@ -187,7 +176,7 @@ void WaysOut::choose(const QString& way) {
 void WaysOut::showAsked() {
   const Way& way = ways()[static_cast<std::size_t>(std::max(0, m_way->currentIndex()))];
   m_explanation->setText(tr(way.explanation));
-  m_stateButton->setText(tr("State: %1").arg(tr(way.name)));
+  emit changed();
   const auto showField = [&](QWidget* field, Asks asks) {
     field->setVisible(way.asks.contains(asks));
     m_names[field]->setVisible(way.asks.contains(asks));
@@ -195,6 +184,10 @@ void WaysOut::showAsked() {
   showField(m_step, Asks::Step);
   showField(m_entry, Asks::Entry);
   for (const auto& [asks, field] : m_lines) showField(field, asks);
+}
+
+QString WaysOut::action() const {
+  return tr("State: %1").arg(m_way->currentText());
 }
 
 std::string WaysOut::typed(Asks asks) const {

@@ -7,7 +7,6 @@
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QPushButton;
 
 namespace cw {
 
@@ -19,17 +18,19 @@ class WaysOut final : public QWidget {
 
   void present(const BenchView& view);
   void choose(const QString& way);  ///< by its key: "aside", "take-apart" …
+  QString action() const;           ///< words for the bench's main button
+  void stateIt();
 
   enum class Asks { Step, Entry, Position, Value, What, Lead, Reason };
 
  signals:
-  void left();  ///< stated, or thought better of
+  void changed();  ///< another way was chosen
+  void left();     ///< stated, or thought better of
 
  private:
   QLineEdit* addLine(QVBoxLayout* column, Asks asks, const QString& label, const QString& objectName);
   QComboBox* addChoice(QVBoxLayout* column, const QString& label, const QString& objectName);
   void showAsked();
-  void stateIt();
   Body body() const;
   std::string typed(Asks asks) const;
 
@@ -38,7 +39,6 @@ class WaysOut final : public QWidget {
   std::map<Asks, QLineEdit*> m_lines;
   std::map<QWidget*, QLabel*> m_names;
   QLabel* m_explanation;
-  QPushButton* m_stateButton;
   std::vector<Body> m_entries;  ///< of the job, for corrections
   std::string m_joint;          ///< of the step that is now
 };

@@ -20,7 +20,7 @@ class JointView final : public QWidget {
   const std::set<std::string>& chosen() const { return m_chosen; }
   void clearChosen();
 
-  QSize sizeHint() const override { return {420, 420}; }
+  QSize sizeHint() const override { return minimumSizeHint(); }
   QSize minimumSizeHint() const override { return {220, 200}; }
 
  signals:
