@@ -10,7 +10,8 @@ namespace cw {
 
 // What a printed or shown document is made of, in order and without a look.
 
-enum class Tone { Plain, Strong, Quiet, Caution };
+/// Lead: what the document comes to. Headline: to be read across a room.
+enum class Tone { Plain, Strong, Quiet, Caution, Lead, Headline };
 
 struct Paragraph {
   std::string text;
@@ -36,6 +37,7 @@ enum class Ink { Full, Pale, Struck };
 struct Cell {
   std::string text;
   Ink ink = Ink::Full;
+  std::string note{};  ///< after the text, never struck: where to read on
   std::optional<Gauge> gauge{};
 };
 struct Column {
@@ -46,6 +48,7 @@ struct Column {
 struct Table {
   std::vector<Column> columns;
   std::vector<std::vector<Cell>> rows;
+  bool forHandwriting = false;  ///< empty cells are boxes, tall enough to write in
 };
 
 using Block = std::variant<Paragraph, Facts, Table, JointDrawing>;

@@ -17,7 +17,8 @@ std::string padded(const std::string& text, std::size_t to, bool right) {
 }
 
 std::string shownCell(const Cell& cell) {
-  return cell.ink == Ink::Struck && !cell.text.empty() ? "~~" + cell.text + "~~" : cell.text;
+  std::string out = cell.ink == Ink::Struck && !cell.text.empty() ? "~~" + cell.text + "~~" : cell.text;
+  return cell.note.empty() ? out : out + " " + cell.note;
 }
 
 std::string trimmed(std::string line) {

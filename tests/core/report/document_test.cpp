@@ -90,10 +90,11 @@ TEST(RecordDocument, OfARunningJobSaysThatItIsNotSealed) {
 }
 
 TEST(Lines, ColumnsLineUpAndNothingIsCut) {
-  Table table{{{"A", 1, true}, {"Long heading", 1}}, {{{"7"}, {"ä"}}, {{"1234"}, {"b", Ink::Struck}}}};
+  Table table{{{"A", 1, true}, {"Long heading", 1}},
+              {{{"7"}, {"ä"}}, {{"1234"}, {"b", Ink::Struck, "[see 2]"}}}};
   Document document{"T", "S", "", {"F"}, {{"H", {table}, false}}};
   EXPECT_THAT(lines(document), testing::ElementsAre("T", "S", "", "H", "     A  Long heading", "     7  ä",
-                                                    "  1234  ~~b~~", "", "F"));
+                                                    "  1234  ~~b~~ [see 2]", "", "F"));
 }
 
 }  // namespace
