@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "app/command_line/command_line.h"
+#include "core/units/stated.h"
 
 namespace cw {
 
@@ -17,8 +18,8 @@ struct Call {
   double number(std::string_view key) const {
     const Json answer = json();
     const Json* value = answer.find(key);
-    return value == nullptr ? std::numeric_limits<double>::quiet_NaN()
-                            : decimalFrom(*value, "").value_or(std::numeric_limits<double>::quiet_NaN());
+    const auto* number = value == nullptr ? nullptr : value->number();
+    return number == nullptr ? std::numeric_limits<double>::quiet_NaN() : numberOf(number->text);
   }
   std::string word(std::string_view key) const {
     const Json answer = json();
