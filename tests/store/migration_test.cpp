@@ -1,0 +1,108 @@
+#include "core/store/migrations.h"
+
+#include <fstream>
+#include <regex>
+
+#include "core/base/resource.h"
+#include "core/store/database.h"
+#include "core/store/inspect.h"
+#include "tests/support/matchers.h"
+#include "tests/support/raw_sqlite.h"
+#include "tests/support/sample_shop.h"
+
+namespace cw {
+namespace {
+
+namespace fs = std::filesystem;
+using test::need;
+using test::RawSqlite;
+using test::TempFolder;
+
+std::string dump(const std::string& version) {
+  std::ifstream in(CW_TEST_DATA "/schema/" + version + ".sql");
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
+std::vector<fs::path> filesIn(const TempFolder& folder) {
+  std::vector<fs::path> out;
+  for (const auto& file : fs::directory_iterator(folder.path())) out.push_back(file.path().filename());
+  return out;
+}
+
+/// A shop file as the program of version 1 left it, with a job under way.
+class OldFile : public testing::Test {
+ protected:
+  OldFile() : m_file(m_folder / "shop.clampwright") { test::sqlite(m_file, dump("0001")); }
+
+  TempFolder m_folder;
+  fs::path m_file;
+  SteppingClock m_clock{*parseRfc3339("2026-06-01T12:00:00Z"), std::chrono::seconds(1)};
+};
+
+TEST(Migrations, AreNumberedWithoutGaps) {
+  const auto files = resourcesBelow("schema/");
+  ASSERT_EQ(static_cast<int>(files.size()), newestVersion());
+  for (int i = 0; i < newestVersion(); ++i)
+    EXPECT_EQ(files[static_cast<std::size_t>(i)].substr(7, 5), "000" + std::to_string(i + 1) + "_");
+}
+
+TEST_F(OldFile, BecomesWhatANewFileIs) {
+  need(Database::open(m_file, m_clock.now()).map([](Database&&) {}));
+  need(Database::create(m_folder / "new").map([](Database&&) {}));
+  const auto old = need(Connection::open(m_file, Connection::Access::Read, kPatience));
+  const auto fresh = need(Connection::open(m_folder / "new", Connection::Access::Read, kPatience));
+  EXPECT_EQ(need(schemaOf(*old)), need(schemaOf(*fresh)));
+  EXPECT_EQ(need(old->pragma("user_version")), std::to_string(newestVersion()));
+  EXPECT_THAT(need(inspectFile(m_file)), testing::IsEmpty());
+}
+
+TEST_F(OldFile, KeepsEveryRow) {
+  const char* kRows =
+      "SELECT group_concat(job || sequence || id || kind || text || previous || hash) FROM entry";
+  const std::string before = RawSqlite(m_file).ask(kRows);
+  ASSERT_FALSE(before.empty());
+  const auto shop = need(Shop::open(m_file, m_clock));
+  EXPECT_EQ(RawSqlite(m_file).ask(kRows), before);
+  JobQuery query;
+  query.words = "cover";
+  const auto jobs = need(shop->findJobs(query));
+  ASSERT_EQ(jobs.size(), 1u) << "the new index knows the old jobs";
+  const Job& job = **shop->ledger().job(jobs[0].job);
+  EXPECT_EQ(next(job).stage, Stage::HandStart);
+  need(shop->ledger().signIn(job.id, "mira", test::kPin, Id::make(m_clock.now())));
+  EXPECT_THAT(
+      shop->ledger().append(job.id, {Id::make(m_clock.now()), "mira", {}, "", {}, HandStarted{"s5", 4, {}}}),
+      IsOk());
+}
+
+TEST_F(OldFile, LeavesADatedCopyOfItself) {
+  need(Database::open(m_file, m_clock.now()).map([](Database&&) {}));
+  const fs::path copy = m_folder / "shop-before-2-20260601T120000Z.clampwright";
+  ASSERT_TRUE(fs::exists(copy)) << testing::PrintToString(filesIn(m_folder));
+  EXPECT_EQ(RawSqlite(copy).ask("PRAGMA user_version"), "1");
+  EXPECT_EQ(RawSqlite(copy).ask("SELECT count(*) FROM entry"),
+            RawSqlite(m_file).ask("SELECT count(*) FROM entry"));
+  EXPECT_THAT(need(inspectFile(copy)), testing::IsEmpty());
+}
+
+TEST_F(OldFile, StaysAsItWasIfAStepFails) {
+  test::sqlite(m_file, "CREATE TABLE job_words_content(in_the_way)");
+  EXPECT_THAT(Database::open(m_file, m_clock.now()).map([](Database&&) {}), testing::Not(IsOk()));
+  RawSqlite file(m_file);
+  EXPECT_EQ(file.ask("PRAGMA user_version"), "1");
+  EXPECT_EQ(file.ask("SELECT count(*) FROM sqlite_schema WHERE name = 'job_words'"), "0");
+  EXPECT_EQ(file.run("DROP TABLE job_words_content"), "");
+  EXPECT_THAT(Database::open(m_file, m_clock.now()).map([](Database&&) {}), IsOk())
+      << "and can be tried again";
+}
+
+TEST(NewFile, IsNotMigratedAgain) {
+  test::SampleShop shop;
+  shop.reopen();
+  EXPECT_THAT(filesIn(shop.folder()),
+              testing::Each(testing::ResultOf([](const fs::path& p) { return p.string().find("before"); },
+                                              testing::Eq(std::string::npos))));
+}
+
+}  // namespace
+}  // namespace cw
