@@ -3,6 +3,7 @@
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "core/store/file_io.h"
+#include "core/store/pin_gate.h"
 
 namespace cw {
 
@@ -68,6 +69,40 @@ Result<void> Workspace::seal(const Id& job) {
   CW_CHECK(m_shop->records().seal(job, key, CW_VERSION));
   emit jobChanged(job);
   emit recordsChanged();
+  return {};
+}
+
+Result<void> Workspace::addAddendum(const Id& job, const Signed& by) {
+  CW_TRY(key, secretKey());
+  CW_CHECK(m_shop->records().addAddendum(job, fromQt(by.sign), fromQt(by.pin), fromQt(by.remark), key));
+  emit recordsChanged();
+  return {};
+}
+
+Result<Deed> Workspace::deedOf(const Signed& by) {
+  const Deed deed{fromQt(by.sign), m_clock.now(), fromQt(by.remark)};
+  CW_CHECK(PinGate(m_shop->database(), m_shop->people()).check(deed.by, fromQt(by.pin), Id(), deed.at));
+  return deed;
+}
+
+Result<void> Workspace::doToTool(ToolDeed what, const std::string& tool, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_CHECK((m_shop->tools().*what)(tool, deed));
+  emit toolsChanged();
+  return {};
+}
+
+Result<SheetRow> Workspace::importSheet(std::string_view bytes, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_TRY(row, m_shop->sheets().saveDraft(bytes, deed));
+  emit sheetsChanged();
+  return row;
+}
+
+Result<void> Workspace::moveSheet(SheetMove move, const SheetRow& row, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_CHECK((m_shop->sheets().*move)(row.sheet, row.revision, deed));
+  emit sheetsChanged();
   return {};
 }
 

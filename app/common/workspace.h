@@ -6,6 +6,15 @@
 
 namespace cw {
 
+/// What somebody says under their name and PIN.
+struct Signed {
+  QString sign, pin, remark;
+};
+
+/// What can happen to a tool, and to a revision of a sheet: Tools::drop, Sheets::submit …
+using ToolDeed = Result<void> (Tools::*)(const std::string& id, const Deed& deed);
+using SheetMove = Result<void> (Sheets::*)(const Id& sheet, const std::string& revision, const Deed& deed);
+
 /// The open shop and the one way to change it: places call here, and all places hear of it after the commit.
 /// Reads go to `shop()` directly.
 class Workspace final : public QObject {
@@ -30,6 +39,14 @@ class Workspace final : public QObject {
   /// Seals a finished job with the shop's secret key from the key file of the settings.
   Result<void> seal(const Id& job);
 
+  /// Seals what turned out after the record was sealed: the remark.
+  Result<void> addAddendum(const Id& job, const Signed& by);
+
+  // The registers. Errors of PinGate and of what is done.
+  Result<void> doToTool(ToolDeed deed, const std::string& tool, const Signed& by);
+  Result<SheetRow> importSheet(std::string_view bytes, const Signed& by);
+  Result<void> moveSheet(SheetMove move, const SheetRow& row, const Signed& by);
+
   /// The shop's sealing key, from the key file of the settings or the one beside the shop file.
   Result<SecretKey> secretKey() const;
 
@@ -44,6 +61,8 @@ class Workspace final : public QObject {
   void peopleChanged();
 
  private:
+  Result<Deed> deedOf(const Signed& by);
+
   Clock& m_clock;
   std::unique_ptr<Shop> m_shop;
 };

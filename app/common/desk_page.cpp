@@ -1,0 +1,216 @@
+#include "app/common/desk_page.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSplitter>
+#include <QStackedLayout>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "app/common/document_view.h"
+#include "app/common/flow_layout.h"
+#include "app/common/labels.h"
+#include "app/common/measures.h"
+#include "app/common/sign_form.h"
+
+namespace cw {
+namespace {
+
+constexpr int kMargin = 24, kGap = 8, kLinesPerRow = 2, kLeastSide = 320;
+
+QVBoxLayout* columnIn(QWidget* side, const QMargins& margins) {
+  auto* down = new QVBoxLayout(side);
+  down->setContentsMargins(margins);
+  down->setSpacing(kGap);
+  side->setMinimumWidth(kLeastSide);
+  return down;
+}
+
+}  // namespace
+
+DeskPage::DeskPage(Workspace& workspace, QAbstractItemModel& rows, const Words& words, QWidget* parent)
+    : QWidget(parent),
+      m_search(new QLineEdit),
+      m_list(new QTableView),
+      m_count(textLabel({}, deskFont(), QPalette::PlaceholderText)),
+      m_said(textLabel({}, deskFont(0, QFont::Bold))),
+      m_nothing(textLabel(words.whenNothing, deskFont(1))),
+      m_form(new SignForm(workspace)),
+      m_thing(new DocumentView) {
+  setUpList(rows, words.list);
+  auto* sides = new QSplitter;
+  sides->setChildrenCollapsible(false);
+  sides->addWidget(makeListSide(words));
+  sides->addWidget(makeThingSide());
+  sides->setStretchFactor(0, 2);
+  sides->setStretchFactor(1, 3);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->addWidget(sides);
+  auto* find = new QShortcut(QKeySequence::Find, this);
+  connect(find, &QShortcut::activated, this, [this] {
+    m_search->setFocus(Qt::ShortcutFocusReason);
+    m_search->selectAll();
+  });
+  setFocusProxy(m_list);
+}
+
+void DeskPage::setUpList(QAbstractItemModel& rows, const QString& name) {
+  m_sorted.setSourceModel(&rows);
+  m_sorted.setSortRole(Qt::UserRole);
+  m_sorted.setFilterKeyColumn(-1);
+  m_sorted.setFilterCaseSensitivity(Qt::CaseInsensitive);
+  m_list->setModel(&m_sorted);
+  m_list->setAccessibleName(name);
+  m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
+  m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+  m_list->setShowGrid(false);
+  m_list->setTabKeyNavigation(false);
+  m_list->setFrameShape(QFrame::NoFrame);
+  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  m_list->setSortingEnabled(true);
+  m_list->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
+  m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  m_list->horizontalHeader()->setHighlightSections(false);
+  m_list->verticalHeader()->hide();
+  m_list->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  fitRows();
+  connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+          [this] { emit chosen(chosenRow()); });
+}
+
+QWidget* DeskPage::makeListSide(const Words& words) {
+  auto* side = new QWidget;
+  auto* down = columnIn(side, {kMargin, kMargin, kGap, kMargin});
+  m_search->setPlaceholderText(words.searchHint);
+  m_search->setAccessibleName(words.searchHint);
+  m_search->setObjectName(QStringLiteral("deskSearch"));
+  m_search->setClearButtonEnabled(true);
+  m_search->installEventFilter(this);
+  m_count->setObjectName(QStringLiteral("deskCount"));
+  m_besideSearch = new FlowLayout(kGap);
+  m_belowList = new FlowLayout(kGap);
+  down->addWidget(m_search);
+  down->addLayout(m_besideSearch);
+  down->addWidget(m_count);
+  down->addWidget(m_list, 1);
+  down->addLayout(m_belowList);
+  return side;
+}
+
+QWidget* DeskPage::makeThingSide() {
+  auto* side = new QWidget;
+  auto* down = columnIn(side, {kGap, kMargin, kMargin, kMargin});
+  m_actions = new QWidget;
+  m_actionRow = new FlowLayout(kGap);
+  m_actions->setLayout(m_actionRow);
+  m_said->setObjectName(QStringLiteral("deskSaid"));
+  m_said->hide();
+  m_nothing->setObjectName(QStringLiteral("deskNothing"));
+  m_nothing->setAlignment(Qt::AlignTop);
+  m_nothing->setMargin(kMargin);
+  down->addWidget(m_actions);
+  down->addWidget(m_said);
+  down->addWidget(m_form);
+  m_stack = new QStackedLayout;
+  m_stack->addWidget(m_nothing);
+  m_stack->addWidget(m_thing);
+  down->addLayout(m_stack, 1);
+  m_actions->hide();
+  return side;
+}
+
+void DeskPage::addBesideSearch(QWidget* widget) {
+  m_besideSearch->addWidget(widget);
+}
+
+void DeskPage::addBelowList(QWidget* widget) {
+  m_belowList->addWidget(widget);
+}
+
+void DeskPage::addAction(QWidget* widget) {
+  m_actionRow->addWidget(widget);
+}
+
+QPushButton* DeskPage::addAction(const QString& text, const char* name) {
+  auto* button = new QPushButton(text);
+  button->setObjectName(QLatin1String(name));
+  addAction(button);
+  return button;
+}
+
+void DeskPage::filter(const QString& text) {
+  m_sorted.setFilterFixedString(text);
+  if (chosenRow() < 0) choose(-1);
+}
+
+void DeskPage::count(const QString& text) {
+  m_count->setText(text);
+}
+
+void DeskPage::choose(int row) {
+  const QModelIndex wanted =
+      row < 0 ? QModelIndex() : m_sorted.mapFromSource(m_sorted.sourceModel()->index(row, 0));
+  const QModelIndex index = wanted.isValid() ? wanted : m_sorted.index(0, 0);
+  if (index.isValid())
+    m_list->selectRow(index.row());
+  else
+    emit chosen(-1);
+}
+
+int DeskPage::chosenRow() const {
+  const QModelIndex index = m_list->currentIndex();
+  return index.isValid() ? m_sorted.mapToSource(index).row() : -1;
+}
+
+void DeskPage::present(Document document) {
+  m_thing->present(std::move(document));
+  m_stack->setCurrentWidget(m_thing);
+  m_actions->show();
+}
+
+void DeskPage::presentNothing(const QString& text) {
+  m_nothing->setText(text);
+  m_stack->setCurrentWidget(m_nothing);
+  m_actions->hide();
+  m_form->close();
+  m_said->hide();
+}
+
+void DeskPage::say(const QString& sentence) {
+  say(sentence, QPalette::WindowText);
+}
+
+void DeskPage::sayTrouble(const QString& sentence) {
+  say(sentence, QPalette::BrightText);
+}
+
+void DeskPage::say(const QString& sentence, QPalette::ColorRole ink) {
+  m_said->setForegroundRole(ink);
+  m_said->setText(sentence);
+  m_said->setVisible(!sentence.isEmpty());
+}
+
+bool DeskPage::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+  const int key = static_cast<QKeyEvent*>(event)->key();
+  const bool toList = key == Qt::Key_Down || key == Qt::Key_Return || key == Qt::Key_Enter;
+  if (toList) m_list->setFocus(Qt::TabFocusReason);
+  return toList || QWidget::eventFilter(watched, event);
+}
+
+void DeskPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fitRows();
+}
+
+void DeskPage::fitRows() {
+  m_list->verticalHeader()->setMinimumSectionSize(fontMetrics().lineSpacing() * kLinesPerRow + 2 * kGap);
+}
+
+}  // namespace cw

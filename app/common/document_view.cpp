@@ -1,0 +1,43 @@
+#include "app/common/document_view.h"
+
+#include <QAbstractTextDocumentLayout>
+#include <QEvent>
+#include <QScrollBar>
+
+#include "app/common/document_objects.h"
+#include "app/common/document_text.h"
+#include "app/common/wording.h"
+
+namespace cw {
+
+DocumentView::DocumentView(QWidget* parent) : QTextBrowser(parent) {
+  setFrameShape(QFrame::NoFrame);
+  setOpenLinks(false);
+  setTabChangesFocus(true);
+  setAccessibleName(tr("Document"));
+  document()->setDocumentMargin(24);
+  registerDocumentObjects(*document()->documentLayout(), *this);
+}
+
+void DocumentView::present(Document document) {
+  m_document = std::move(document);
+  setAccessibleName(toQt(m_document.title));
+  rebuild();
+  verticalScrollBar()->setValue(0);
+}
+
+void DocumentView::changeEvent(QEvent* event) {
+  QTextBrowser::changeEvent(event);
+  const bool looks = event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange;
+  if (looks && !m_document.title.empty()) rebuild();
+}
+
+void DocumentView::rebuild() {
+  const int place = verticalScrollBar()->value();
+  document()->setDefaultFont(font());
+  writeDocument(m_document, *document(), palette());
+  moveCursor(QTextCursor::Start);
+  verticalScrollBar()->setValue(place);
+}
+
+}  // namespace cw

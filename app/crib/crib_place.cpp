@@ -1,0 +1,130 @@
+#include "app/crib/crib_place.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/common/desk_page.h"
+#include "app/common/sign_form.h"
+#include "app/common/wording.h"
+#include "app/crib/tool_words.h"
+#include "core/report/record_words.h"
+
+namespace cw {
+namespace {
+
+QString dueText(const TorqueTool& tool) {
+  const Calibration* last = tool.lastCalibration();
+  return last == nullptr ? CribPlace::tr("never calibrated") : toQt(isoDate(last->due));
+}
+
+std::vector<RowModel<TorqueTool>::Column> columns(const std::function<std::chrono::year_month_day()>& today) {
+  const Qt::Alignment right = Qt::AlignRight | Qt::AlignVCenter;
+  return {{CribPlace::tr("Tool"),
+           [](const TorqueTool& tool) { return toQt(tool.id) + QLatin1Char('\n') + toQt(tool.kind); }},
+          {CribPlace::tr("Standing"), [today](const TorqueTool& tool) { return standingOf(tool, today()); }},
+          {CribPlace::tr("Due"), dueText},
+          {CribPlace::tr("Range"), rangeOf,
+           [](const TorqueTool& tool) { return in(kNewtonMetre, tool.scales.front().high.value()); }, right},
+          {CribPlace::tr("Deviation"),
+           [](const TorqueTool& tool) { return QStringLiteral("±") + toQt(percentText(tool.deviation)); },
+           [](const TorqueTool& tool) { return tool.deviation; }, right}};
+}
+
+}  // namespace
+
+CribPlace::CribPlace(Workspace& workspace, QWidget* parent)
+    : QWidget(parent), m_workspace(workspace), m_model(columns([this] { return today(); })) {
+  m_page = new DeskPage(workspace, m_model, {tr("Torque tools"), tr("Search id, kind, range, standing"), {}});
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->addWidget(m_page);
+  setFocusProxy(m_page);
+  makeActions();
+  connect(m_page->search(), &QLineEdit::textChanged, m_page, &DeskPage::filter);
+  connect(m_page, &DeskPage::chosen, this, &CribPlace::show);
+  connect(&workspace, &Workspace::toolsChanged, this, &CribPlace::reload);
+  connect(&workspace, &Workspace::shopChanged, this, &CribPlace::reload);
+  reload();
+}
+
+std::chrono::year_month_day CribPlace::today() const {
+  return localDate(m_workspace.clock().now());
+}
+
+void CribPlace::makeActions() {
+  m_drop = m_page->addAction(tr("Dropped"), "dropButton");
+  m_quarantine = m_page->addAction(tr("Quarantine…"), "quarantineButton");
+  m_release = m_page->addAction(tr("Release…"), "releaseButton");
+  connect(m_drop, &QPushButton::clicked, this, [this] {
+    ask({tr("%1 was dropped or is in doubt: it is due for calibration at once.").arg(tool()),
+         tr("It was dropped"), tr("What happened (may stay empty)")},
+        &Tools::drop);
+  });
+  connect(m_quarantine, &QPushButton::clicked, this, [this] {
+    ask({tr("%1 goes into quarantine: nobody is offered it until it is released.").arg(tool()),
+         tr("Put in quarantine"), tr("Why")},
+        &Tools::quarantine);
+  });
+  connect(m_release, &QPushButton::clicked, this, [this] {
+    ask({tr("%1 leaves quarantine. It is still judged by its calibration.").arg(tool()), tr("Release"),
+         tr("What was found")},
+        &Tools::release);
+  });
+}
+
+void CribPlace::ask(const SignQuestion& question, ToolDeed deed) {
+  m_page->form()->ask(question, [this, deed, id = fromQt(tool())](const Signed& by) {
+    return m_workspace.doToTool(deed, id, by);
+  });
+}
+
+QString CribPlace::tool() const {
+  return toQt(m_model.row(m_page->chosenRow()).id);
+}
+
+void CribPlace::reload() {
+  if (!m_workspace.hasShop()) return list({});
+  const auto tools = m_workspace.shop().tools().all();
+  if (tools) return list({tools->begin(), tools->end()});
+  list({});
+  m_page->count(worded(tools.error()));
+}
+
+void CribPlace::list(std::vector<TorqueTool> tools) {
+  const int before = m_page->chosenRow();
+  const std::string shown = before < 0 ? std::string() : m_model.row(before).id;
+  const auto still =
+      std::find_if(tools.begin(), tools.end(), [&](const TorqueTool& each) { return each.id == shown; });
+  const int index = still == tools.end() ? -1 : static_cast<int>(still - tools.begin());
+  m_page->count(tr("%n listed", nullptr, static_cast<int>(tools.size())));
+  m_model.setRows(std::move(tools));
+  m_page->choose(index);
+}
+
+QString CribPlace::whenEmpty() const {
+  if (!m_workspace.hasShop()) return tr("No shop file is open. Open one, and its tools stand here.");
+  if (m_model.rowCount() > 0) return tr("No tool fits. Search by fewer letters.");
+  return tr("The crib is empty. Add the shop's tools from a register file: clampwright shop add FILE.");
+}
+
+void CribPlace::show(int row) {
+  m_page->form()->close();
+  if (row < 0) return m_page->presentNothing(whenEmpty());
+  showTool(m_model.row(row));
+}
+
+void CribPlace::showTool(const TorqueTool& tool) {
+  auto history = m_workspace.shop().tools().history(tool.id);
+  if (!history) return m_page->presentNothing(wordedWithPlace(history.error()));
+  m_drop->setVisible(tool.status != ToolStatus::Retired && !tool.dueNow);
+  m_quarantine->setVisible(tool.status == ToolStatus::InUse);
+  m_release->setVisible(tool.status == ToolStatus::Quarantined);
+  m_page->present(toolDocument(tool, *history, today()));
+}
+
+QWidget* makeCribPlace(Workspace& workspace, Navigator&, QWidget* parent) {
+  return new CribPlace(workspace, parent);
+}
+
+}  // namespace cw

@@ -1,0 +1,60 @@
+#pragma once
+#include <QWidget>
+#include <optional>
+
+#include "app/common/navigator.h"
+#include "app/common/row_model.h"
+#include "app/common/workspace.h"
+#include "app/records/kept_record.h"
+
+class QComboBox;
+class QPushButton;
+
+namespace cw {
+
+class DeskPage;
+
+/// Records: the jobs that are finished, found by what stands in them; on the right the record as a document,
+/// to verify, to hand over, to add to.
+class RecordsPlace final : public QWidget {
+  Q_OBJECT
+
+ public:
+  RecordsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent = nullptr);
+
+  DeskPage* page() const { return m_page; }
+  /// Writes the shown record into a file; says in the page what came of it.
+  void saveJson(const QString& path);
+  void saveCsv(const QString& path);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void makeActions();
+  void makeFilters();
+  void fillNamed();
+  void reload();
+  JobQuery query() const;
+  void list(std::vector<JobRow> rows);
+  QString whenEmpty() const;
+  void show(int row);
+  void openRecord(const Id& job);
+  void verify();
+  void seal();
+  void askAddendum();
+  QString askPath(const QString& what, const QString& extension);
+  void save(const QString& path, const std::string& bytes);
+
+  Workspace& m_workspace;
+  RowModel<JobRow> m_model;
+  DeskPage* m_page;
+  QComboBox *m_state, *m_named;
+  QPushButton *m_seal, *m_verify, *m_json, *m_addendum;
+  std::optional<KeptRecord> m_shown;
+  bool m_stale = false;  ///< a job changed since the list was read
+};
+
+QWidget* makeRecordsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);
+
+}  // namespace cw
