@@ -105,7 +105,9 @@ Result<void> Database::update(const Moment& now) {
   fs::path copy = m_file;
   copy.replace_filename(m_file.stem().string() + "-before-" + std::to_string(newestVersion()) + "-" +
                         stamp(now) + m_file.extension().string());
-  CW_CHECK(copyTo(*m_connection, copy, checkIntegrity));
+  const auto copied = copyTo(*m_connection, copy, checkIntegrity);
+  // A copy of this second is as good: another program is opening the file too.
+  if (!copied && copied.error().code != ErrorCode::AlreadyDone) return fail(copied.error());
   return migrate(*m_connection);
 }
 

@@ -31,16 +31,17 @@ Draft clockDraft(const Draft& draft, const Moment& now) {
 
 }  // namespace
 
-Ledger::Ledger(Needs needs) : m_(std::move(needs)), m_gate(m_.database, m_.people), m_sessions(m_.idle) {}
+Ledger::Ledger(Needs needs)
+    : m_needs(std::move(needs)), m_gate(m_needs.database, m_needs.people), m_sessions(m_needs.idle) {}
 
 Result<Receipt> Ledger::start(const Beginning& beginning) {
-  const Moment now = m_.clock.now();
+  const Moment now = m_needs.clock.now();
   CW_CHECK(m_gate.check(beginning.by, beginning.pin, beginning.job, now));
   CW_TRY(draft, firstDraft(beginning));
-  CW_TRY(bytes, m_.sheets.bytes(beginning.sheetDigest));
-  CW_TRY(job, emptyJob(m_.shop, beginning.job, std::move(bytes)));
+  CW_TRY(bytes, m_needs.sheets.bytes(beginning.sheetDigest));
+  CW_TRY(job, emptyJob(m_needs.shop, beginning.job, std::move(bytes)));
 
-  CW_TRY(transaction, Transaction::begin(m_.database.connection()));
+  CW_TRY(transaction, Transaction::begin(m_needs.database.connection()));
   CW_TRY(earlier, already(job.id, draft.id, kindOf(draft.body)));
   if (!earlier) {
     CW_TRY(entries, judge(job, draft, now));
@@ -61,10 +62,10 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
   out.enteredBy = beginning.by;
   out.supervisor = beginning.supervisor;
   JobStarted start = beginning.start;
-  CW_TRY(active, m_.people.activeCount());
+  CW_TRY(active, m_needs.people.activeCount());
   start.sheetDigest = beginning.sheetDigest;
   start.alone = active == 1;
-  if (const auto known = m_.machines.find(start.machine)) {
+  if (const auto known = m_needs.machines.find(start.machine)) {
     if (start.model.empty()) start.model = known->model;
     if (start.serial.empty()) start.serial = known->serial;
     if (start.hours.empty()) start.hours = known->hours;
@@ -74,18 +75,18 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
 }
 
 Result<void> Ledger::insertJob(const Job& job, const JobStarted& start, const Moment& now) {
-  CW_TRY(revision, m_.sheets.find(job.sheet.id, job.sheet.revision));
+  CW_TRY(revision, m_needs.sheets.find(job.sheet.id, job.sheet.revision));
   if (revision.status != SheetStatus::Issued || revision.digest != start.sheetDigest)
     return fail(ErrorCode::NotPermitted, "sheet", revision.revision,
                 {"revision %1 is %2", {revision.revision, std::string(word(revision.status))}},
                 "a job starts from the issued revision");
-  const auto taken = first(m_.database.connection(), "SELECT 1 FROM job WHERE id = ?", {job.id.text()},
+  const auto taken = first(m_needs.database.connection(), "SELECT 1 FROM job WHERE id = ?", {job.id.text()},
                            [](const SqlRows&) { return true; });
   if (!taken) return fail(taken.error());
   if (*taken)
     return fail(ErrorCode::AlreadyDone, "job", job.id.text(), "a job of this id was started before",
                 "start it under a new id");
-  return m_.database.connection().run(
+  return m_needs.database.connection().run(
       "INSERT INTO job(id, digest, sheet, revision, title, work_order, machine, model, serial, started)"
       " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
       {job.id.text(), start.sheetDigest, job.sheet.id.text(), job.sheet.revision, job.sheet.title,
@@ -104,12 +105,12 @@ Result<Receipt> Ledger::signIn(const Id& job, const std::string& sign, std::stri
 
 Result<Receipt> Ledger::append(const Id& id, const Draft& draft, const std::optional<std::string>& pin) {
   CW_TRY(job, held(id));
-  const Moment now = m_.clock.now();
+  const Moment now = m_needs.clock.now();
   if (pin) {
     CW_CHECK(m_gate.check(draft.enteredBy, *pin, id, now));
     m_sessions.renew(id, draft.enteredBy, now);
   }
-  CW_TRY(transaction, Transaction::begin(m_.database.connection()));
+  CW_TRY(transaction, Transaction::begin(m_needs.database.connection()));
   CW_TRY(earlier, already(id, draft.id, kindOf(draft.body)));
   if (earlier) return *earlier;
   CW_CHECK(checkCurrent(*job));
@@ -126,12 +127,12 @@ Result<Receipt> Ledger::append(const Id& id, const Draft& draft, const std::opti
 Result<Job*> Ledger::held(const Id& id) {
   const auto found = m_jobs.find(id);
   if (found != m_jobs.end()) return &found->second;
-  CW_TRY(job, loadJob(m_.database.connection(), m_.shop, id));
+  CW_TRY(job, loadJob(m_needs.database.connection(), m_needs.shop, id));
   return &m_jobs.insert_or_assign(id, std::move(job)).first->second;
 }
 
 Result<std::optional<Receipt>> Ledger::already(const Id& job, const Id& entry, std::string_view kind) {
-  CW_TRY(stored, storedEntry(m_.database.connection(), entry));
+  CW_TRY(stored, storedEntry(m_needs.database.connection(), entry));
   if (!stored) return std::optional<Receipt>();
   if (stored->job == job && stored->kind == kind)
     return std::optional<Receipt>({stored->sequence, stored->hash, true});
@@ -143,10 +144,10 @@ Result<std::optional<Receipt>> Ledger::already(const Id& job, const Id& entry, s
 
 /// The file's head must be the one that the caller saw in `job`.
 Result<void> Ledger::checkCurrent(Job& job) {
-  CW_TRY(head, headOf(m_.database.connection(), job.id));
+  CW_TRY(head, headOf(m_needs.database.connection(), job.id));
   if (head == hex(job.head)) return {};
   const auto seen = static_cast<std::size_t>(job.count());
-  if (auto caught = catchUp(m_.database.connection(), job); !caught) {
+  if (auto caught = catchUp(m_needs.database.connection(), job); !caught) {
     m_jobs.erase(job.id);
     return fail(caught.error());
   }
@@ -183,7 +184,7 @@ Result<std::vector<Entry>> Ledger::judge(const Job& job, const Draft& draft, con
 Result<void> Ledger::insert(const Job& job, const std::vector<Entry>& entries) {
   Digest previous = job.head;
   for (const Entry& entry : entries) {
-    CW_CHECK(insertEntry(m_.database.connection(), job.id, entry, previous));
+    CW_CHECK(insertEntry(m_needs.database.connection(), job.id, entry, previous));
     previous = entryHash(previous, canonical(entryToJson(entry)));
   }
   return {};
@@ -194,7 +195,7 @@ Result<Receipt> Ledger::reread(Job& job, std::vector<Entry> entries) {
   const Id last = entries.back().id;
   const std::string text = canonical(entryToJson(entries.back()));
   for (Entry& entry : entries) apply(job, std::move(entry));
-  CW_TRY(stored, storedEntry(m_.database.reader(), last));
+  CW_TRY(stored, storedEntry(m_needs.database.reader(), last));
   if (stored && stored->text == text && stored->hash == hex(job.head))
     return Receipt{stored->sequence, stored->hash};
   return fail(ErrorCode::Storage, "job " + job.id.text(), std::to_string(job.count()),
@@ -208,7 +209,7 @@ Result<const Job*> Ledger::job(const Id& id) {
 
 Result<const Job*> Ledger::refresh(const Id& id) {
   CW_TRY(job, held(id));
-  if (auto caught = catchUp(m_.database.connection(), *job); !caught) {
+  if (auto caught = catchUp(m_needs.database.connection(), *job); !caught) {
     m_jobs.erase(id);
     return fail(caught.error());
   }
@@ -217,12 +218,13 @@ Result<const Job*> Ledger::refresh(const Id& id) {
 
 bool Ledger::isSignedIn(const Id& id, const std::string& sign) {
   const auto job = held(id);
-  return job && (*job)->signedIn.contains(sign) && m_sessions.alive(id, sign, m_.clock.now(), inPass(**job));
+  return job && (*job)->signedIn.contains(sign) &&
+         m_sessions.alive(id, sign, m_needs.clock.now(), inPass(**job));
 }
 
 Result<ShopFloor> Ledger::floor() {
-  CW_TRY(people, m_.people.all());
-  CW_TRY(tools, m_.tools.all());
+  CW_TRY(people, m_needs.people.all());
+  CW_TRY(tools, m_needs.tools.all());
   return ShopFloor{people, tools};
 }
 

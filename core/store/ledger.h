@@ -92,7 +92,7 @@ class Ledger {
   Result<void> insert(const Job& job, const std::vector<Entry>& entries);
   Result<Receipt> reread(Job& job, std::vector<Entry> entries);
 
-  Needs m_;
+  Needs m_needs;
   PinGate m_gate;
   Sessions m_sessions;
   std::map<Id, Job> m_jobs;

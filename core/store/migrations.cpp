@@ -19,6 +19,8 @@ std::vector<std::string_view> statementsOf(std::string_view file) {
 
 Result<void> step(Connection& connection, std::string_view file, int version) {
   CW_TRY(transaction, Transaction::begin(connection));
+  CW_TRY(found, connection.pragma("user_version"));
+  if (std::stoi(found) >= version) return {};  // another program was waiting to do the same, and was first
   for (const std::string_view statement : statementsOf(file)) CW_CHECK(connection.run(statement));
   CW_CHECK(connection.setPragma("user_version", std::to_string(version)));
   return transaction.commit();

@@ -4,9 +4,10 @@ namespace cw::test {
 
 /// What a crash does to writes that were not yet synced.
 enum class Unsynced {
-  Kept,       ///< they are in the file at once, as after the death of a process
-  Dropped,    ///< none of them ever was, as after a power cut
-  Scattered,  ///< some of them were, in any order
+  Kept,                ///< they are in the file at once, as after the death of a process
+  Dropped,             ///< none of them ever was, as after a power cut
+  Scattered,           ///< some of them were, in any order
+  DroppedDespiteSync,  ///< the disk lies: what was synced is lost as well
 };
 
 /// Makes SQLite of this process write through a file system that can crash. To be called before any file is
