@@ -2,4 +2,5 @@
 set(CMAKE_BUILD_TYPE Debug CACHE STRING "")
 set(CMAKE_CXX_FLAGS_DEBUG "-O1 -g1" CACHE STRING "")
 set(CW_SANITIZE "address,undefined" CACHE STRING "")
-set(CW_WERROR ON CACHE BOOL "")
+# g++ 12 warns falsely of uninitialised values when sanitizers are on; the other trees keep warnings as errors.
+set(CW_WERROR OFF CACHE BOOL "")
