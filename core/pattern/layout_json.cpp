@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "core/base/file_format.h"
 #include "core/pattern/numeral_json.h"
 #include "core/pattern/shape_json.h"
 
@@ -129,6 +130,13 @@ Result<Layout> readLayout(JsonReader& reader) {
              std::move(outline)};
   if (auto placed = positions(out); !placed) return fail(within(reader.place(), placed.error()));
   return out;
+}
+
+Result<Layout> readLayoutFile(std::string_view bytes) {
+  CW_TRY(json, parseJson(bytes));
+  CW_TRY(reader, JsonReader::of(json, ""));
+  CW_CHECK(checkFormat(reader, "clampwright.layout", 1));
+  return readLayout(reader);
 }
 
 }  // namespace cw

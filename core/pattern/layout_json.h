@@ -14,4 +14,8 @@ Json toJson(const Layout& layout);
 /// know are left to the reader's `rest`; in the objects below they are refused.
 Result<Layout> readLayout(JsonReader& reader);
 
+/// Reads a file that holds a layout alone: the same members beside "format": "clampwright.layout" and
+/// "version": 1. The errors of checkFormat and readLayout.
+Result<Layout> readLayoutFile(std::string_view bytes);
+
 }  // namespace cw

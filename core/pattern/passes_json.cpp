@@ -74,6 +74,13 @@ Result<GapReadings> readGaps(JsonReader& reader) {
   return out;
 }
 
+/// The plan's "shares[1]" and "snug" as the file names them.
+std::string fieldOf(std::string place) {
+  for (const std::string_view share : {"shares", "snug"})
+    if (place.starts_with(share)) place.insert(share.size(), "_percent");
+  return place;
+}
+
 /// The object `key` read by `read`, or nothing where it is absent.
 template <class Part>
 Result<std::optional<Part>> readPart(JsonReader& reader, std::string_view key,
@@ -110,8 +117,8 @@ Result<PassPlan> readPasses(JsonReader& reader) {
   out = {byHand, snug, std::move(shares), check, retorque, std::move(gaps)};
   for (const Finding& finding : reviewPasses(out))
     if (finding.severity == Severity::Blocking)
-      return fail(
-          within(reader.place(), {ErrorCode::OutOfRange, finding.place, "", finding.problem, finding.cure}));
+      return fail(within(reader.place(),
+                         {ErrorCode::OutOfRange, fieldOf(finding.place), "", finding.problem, finding.cure}));
   return out;
 }
 

@@ -9,7 +9,8 @@ namespace cw {
 
 inline constexpr std::string_view kSheetFormat = "clampwright.sheet";
 inline constexpr int kSheetVersion = 1;
-inline constexpr std::size_t kMostListed = 10'000;  ///< steps, and each other list of a sheet
+inline constexpr std::size_t kMostListed = 10'000;  ///< steps, positions of all joints, each other list
+inline constexpr std::size_t kMostJoints = 1'000;
 
 /// Reads a sheet file ("format": "clampwright.sheet", version 1; resources/formats/sheet.schema.json).
 /// InvalidInput or OutOfRange naming place, value and what would be right: bad JSON, a missing or wrong

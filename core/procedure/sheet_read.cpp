@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "core/base/clock.h"
+#include "core/base/file_format.h"
 #include "core/base/json.h"
 #include "core/pattern/layout_json.h"
 #include "core/pattern/passes_json.h"
@@ -35,15 +36,19 @@ Result<Enum> readWordOr(JsonReader& reader, std::string_view key, Enum otherwise
   return reader.has(key) ? readWord<Enum>(reader, key) : otherwise;
 }
 
+Result<void> checkMost(std::size_t count, std::size_t most, const std::string& place) {
+  if (count <= most) return {};
+  return fail(ErrorCode::OutOfRange, place, std::to_string(count),
+              {"%1 are too many", {std::to_string(count)}},
+              {"a sheet holds at most %1", {std::to_string(most)}});
+}
+
 /// Each object of the list `key` (absent: none) through `readOne`.
 template <class T>
 Result<std::vector<T>> readList(JsonReader& reader, std::string_view key,
-                                Result<T> (*readOne)(JsonReader& reader)) {
+                                Result<T> (*readOne)(JsonReader& reader), std::size_t most = kMostListed) {
   CW_TRY(items, reader.listOrEmpty(key));
-  if (items->size() > kMostListed)
-    return fail(ErrorCode::OutOfRange, reader.placeOf(key), std::to_string(items->size()),
-                {"%1 are too many", {std::to_string(items->size())}},
-                {"a sheet holds at most %1", {std::to_string(kMostListed)}});
+  CW_CHECK(checkMost(items->size(), most, reader.placeOf(key)));
   std::vector<T> out;
   for (std::size_t i = 0; i < items->size(); ++i) {
     CW_TRY(item, JsonReader::of((*items)[i], fmt::format("{}[{}]", reader.placeOf(key), i)));
@@ -175,11 +180,25 @@ Result<Joint> readJoint(JsonReader& reader) {
   CW_CHECK(readPassesOf(reader, out));
   CW_CHECK(into(out.noSecondTurn, readBars(reader)));
   out.rest = reader.rest();
-  if (out.rule.empty() || !out.order.empty()) return out;
-  auto order = orderByRule(out);
-  if (!order) return fail(within(reader.place(), order.error()));
-  out.order = std::move(*order);
   return out;
+}
+
+/// Gives each joint that names a rule the order it leaves out. Orders cost time that grows faster than the
+/// positions, so these are counted first.
+Result<void> fillOrders(std::vector<Joint>& joints) {
+  std::size_t count = 0;
+  for (const Joint& joint : joints) {
+    CW_TRY(placed, places(joint.layout));
+    count += placed.size();
+  }
+  CW_CHECK(checkMost(count, kMostListed, "joints.layout"));
+  for (std::size_t i = 0; i < joints.size(); ++i) {
+    if (joints[i].rule.empty() || !joints[i].order.empty()) continue;
+    auto order = orderByRule(joints[i]);
+    if (!order) return fail(within(fmt::format("joints[{}]", i), order.error()));
+    joints[i].order = std::move(*order);
+  }
+  return {};
 }
 
 Result<std::optional<HoldDemand>> readHold(JsonReader& step) {
@@ -218,27 +237,12 @@ Result<Id> readId(JsonReader& reader) {
   return id;
 }
 
-/// Says in clear words that this is no sheet, or one of a later program.
-Result<void> checkFormat(JsonReader& reader) {
-  CW_TRY(format, reader.text("format"));
-  if (format != kSheetFormat)
-    return fail(ErrorCode::InvalidInput, "format", format, {"“%1” is not a procedure sheet", {shown(format)}},
-                {"a sheet says “%1” here", {std::string(kSheetFormat)}});
-  CW_TRY(version, reader.integer("version", 1, std::int64_t{1} << 53));
-  if (version > kSheetVersion)
-    return fail(
-        ErrorCode::NewerVersion, "version", std::to_string(version),
-        {"this sheet has version %1, which is newer than this program", {std::to_string(version)}},
-        {"open it with a newer program, or export it as version %1", {std::to_string(kSheetVersion)}});
-  return {};
-}
-
 }  // namespace
 
 Result<Sheet> readSheet(std::string_view bytes) {
   CW_TRY(json, parseJson(bytes));
   CW_TRY(reader, JsonReader::of(json, ""));
-  CW_CHECK(checkFormat(reader));
+  CW_CHECK(checkFormat(reader, kSheetFormat, kSheetVersion));
   Sheet out;
   CW_CHECK(into(out.id, readId(reader)));
   CW_CHECK(into(out.title, reader.nonEmpty("title")));
@@ -251,7 +255,8 @@ Result<Sheet> readSheet(std::string_view bytes) {
   CW_CHECK(into(out.parts, readList(reader, "parts", readPart)));
   CW_CHECK(into(out.fasteners, readList(reader, "fasteners", readFastener)));
   CW_CHECK(into(out.specifications, readList(reader, "specifications", readSpecification)));
-  CW_CHECK(into(out.joints, readList(reader, "joints", readJoint)));
+  CW_CHECK(into(out.joints, readList(reader, "joints", readJoint, kMostJoints)));
+  CW_CHECK(fillOrders(out.joints));
   CW_CHECK(reader.list("steps"));
   CW_CHECK(into(out.steps, readList(reader, "steps", readStep)));
   out.rest = reader.rest();

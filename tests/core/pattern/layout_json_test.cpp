@@ -79,6 +79,15 @@ TEST(LayoutFile, ReadsBackOwnLabelsHolesLeftOutAndGroups) {
   EXPECT_EQ(layoutFrom(canonical(toJson(layout))), layout);
 }
 
+TEST(LayoutFile, HoldsALayoutAlone) {
+  const std::string_view text =
+      R"({"format":"clampwright.layout","version":1,"unit":"mm","line":{"count":2,"spacing":"30"}})";
+  EXPECT_THAT(readLayoutFile(text), IsOkAnd(layoutOf(Line{2, mm(30)})));
+  EXPECT_THAT(readLayoutFile("{}"), FailsWith(ErrorCode::InvalidInput, HasSubstr("format: ")));
+  EXPECT_THAT(readLayoutFile(R"({"format":"clampwright.layout","version":2})"),
+              FailsWith(ErrorCode::NewerVersion, HasSubstr("version 2")));
+}
+
 TEST(LayoutFile, WritesLengthsInTheAuthorsUnit) {
   const auto layout = layoutFrom(R"({"unit":"in","circle":{"count":8,"diameter":"7.50"}})");
   ASSERT_THAT(layout, IsOk());
@@ -110,7 +119,7 @@ TEST(PassesJson, ReadsBackEveryPart) {
 
 TEST(PassesJson, RefusesSharesThatAreNoPlan) {
   EXPECT_THAT(passesFrom(R"({"shares_percent":["70","30","100"]})"),
-              FailsWith(ErrorCode::OutOfRange, HasSubstr("passes.shares[1]: 30 %")));
+              FailsWith(ErrorCode::OutOfRange, HasSubstr("passes.shares_percent[1]: 30 %")));
   EXPECT_THAT(passesFrom(R"({"shares_percent":["100"],"check":{"limit":0}})"),
               FailsWith(ErrorCode::OutOfRange, HasSubstr("passes.check.limit: 0 is out of range")));
   EXPECT_THAT(passesFrom(R"({"shares_percent":["100"],"snug_percent":"x"})"),

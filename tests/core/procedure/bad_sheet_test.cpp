@@ -24,7 +24,7 @@ void PrintTo(const Fault& fault, std::ostream* out) {
 
 constexpr Fault kFaults[] = {
     {"OtherFormat", "clampwright.sheet", "clampwright.settle",
-     "format: “clampwright.settle” is not a procedure sheet"},
+     "format: this file is of another format, “clampwright.settle”"},
     {"NoVersion", "\"version\": 1,", "", "version: this field is missing"},
     {"VersionZero", "\"version\": 1", "\"version\": 0", "version: 0 is out of range"},
     {"VersionInQuotes", "\"version\": 1", "\"version\": \"1\"", "version: \"1\" is not a whole number"},
@@ -93,9 +93,10 @@ constexpr Fault kFaults[] = {
      "joints[0].layout.unit: “cubit” is no unit of length"},
     {"UnknownInShape", "\"count\": 4,", "\"count\": 4, \"tilt\": \"1\",",
      "joints[0].layout.circle: the field “tilt” is not known here"},
-    {"SharesThatFall", "[\"50\", \"100\"]", "[\"50\", \"40\", \"100\"]", "joints[0].passes.shares[1]: "},
-    {"SharesThatStopShort", "[\"50\", \"100\"]", "[\"50\", \"90\"]", "joints[0].passes.shares[1]: "},
-    {"NoShares", "[\"50\", \"100\"]", "[]", "joints[0].passes.shares: there is no pass"},
+    {"SharesThatFall", "[\"50\", \"100\"]", "[\"50\", \"40\", \"100\"]",
+     "joints[0].passes.shares_percent[1]: "},
+    {"SharesThatStopShort", "[\"50\", \"100\"]", "[\"50\", \"90\"]", "joints[0].passes.shares_percent[1]: "},
+    {"NoShares", "[\"50\", \"100\"]", "[]", "joints[0].passes.shares_percent: there is no pass"},
     {"UnknownBar", "\"passes\"", "\"no_second_turn\": [\"cork\"], \"passes\"",
      "joints[0].no_second_turn: “cork” is not known here"},
     {"UnknownStepKind", "\"kind\": \"apply\"", "\"kind\": \"polish\"",
@@ -168,6 +169,16 @@ TEST(BadSheetFile, HasMoreStepsThanASheetHolds) {
               FailsWith(ErrorCode::OutOfRange, StartsWith("steps: 10001 are too many")));
   EXPECT_THAT(readSheet(withMoreSteps("{}", 999'997)),
               FailsWith(ErrorCode::OutOfRange, StartsWith("steps: 1000000 are too many")));
+}
+
+TEST(BadSheetFile, HasMorePositionsThanASheetHolds) {
+  const std::string joint =
+      R"({"id":"a","name":"A","layout":{"unit":"mm","circle":{"count":1999,"diameter":"9000"}},)"
+      R"("rule":"balanced","passes":{"shares_percent":["100"]}},)";
+  std::string joints;
+  for (int i = 0; i < 6; ++i) joints += joint;
+  EXPECT_THAT(readSheet(replaced(smallSheetText(), "\"joints\": [", "\"joints\": [" + joints)),
+              FailsWith(ErrorCode::OutOfRange, StartsWith("joints.layout: 11998 are too many")));
 }
 
 TEST(BadSheetFile, IsRefusedWhereverItIsCut) {
