@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <cmath>
 
 #include "app/common/colours.h"
 #include "app/common/wording.h"
@@ -66,7 +67,7 @@ class Pen {
     mark(position, centre, radius);
     label(position, centre, radius);
     if (position.state == PositionState::Done || position.state == PositionState::Redone)
-      tick(centre, radius);
+      tick(position, centre, radius);
   }
 
   void orderOf(const DrawnPosition& position) {
@@ -74,9 +75,9 @@ class Pen {
     const qreal radius = m_frame.length(m_drawing.radius);
     m_painter.setFont(sized(radius * 0.8));
     m_painter.setPen(m_ink.ink);
-    const QPointF out = centre + QPointF(radius * 1.5, -radius * 1.1);
-    m_painter.drawText(QRectF(out - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)), Qt::AlignCenter,
-                       QString::number(position.order));
+    const QPointF beside = centre + besideMark(position) * radius * 2.1;
+    m_painter.drawText(QRectF(beside - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)),
+                       Qt::AlignCenter, QString::number(position.order));
   }
 
   void words(const QString& text, const QRectF& where) {
@@ -86,6 +87,20 @@ class Pen {
   }
 
  private:
+  /// Where there is room beside a mark: towards the middle of a round part, below elsewhere.
+  QPointF besideMark(const DrawnPosition& position) const {
+    const qreal distance = std::hypot(position.at.x, position.at.y);
+    if (m_drawing.circles.empty() || distance < 0.2) return {0, 1};
+    return {-position.at.x / distance, -position.at.y / distance};
+  }
+
+  /// Unit vector to the tick: outward on a round part, to the upper right elsewhere; never where the order's
+  /// number stands.
+  QPointF tickSide(const DrawnPosition& position) const {
+    const QPointF beside = besideMark(position);
+    return beside == QPointF(0, 1) ? QPointF(0.7, -0.7) : -beside;
+  }
+
   qreal stroke() const { return std::max<qreal>(1, m_frame.length(m_drawing.radius) / 12); }
 
   QFont sized(qreal pixels) const {
@@ -127,8 +142,8 @@ class Pen {
                        Qt::AlignCenter, text);
   }
 
-  void tick(const QPointF& centre, qreal radius) {
-    const QPointF at = centre + QPointF(radius, -radius) * 0.85;
+  void tick(const DrawnPosition& position, const QPointF& centre, qreal radius) {
+    const QPointF at = centre + tickSide(position) * radius * 1.2;
     const qreal small = radius * 0.42;
     m_painter.setPen(QPen(m_ink.ink, stroke()));
     m_painter.setBrush(m_ink.face);
