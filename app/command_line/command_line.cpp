@@ -6,12 +6,30 @@
 #include <ostream>
 
 #include "app/command_line/commands.h"
+#include "app/print/press.h"
 
 namespace cw {
 namespace {
 
 constexpr void (*kCommands[])(Commands&) = {addConvert, addThread, addShop, addKey,    addSheet,
                                             addJob,     addRecord, addDemo, addBackup, addInspect};
+
+/// The application object that the store or the fonts need while a command runs, unless there is one. Neither
+/// needs a display.
+class Application {
+ public:
+  explicit Application(Needs needs) {
+    if (needs == Needs::Fonts)
+      m_press.emplace();
+    else if (QCoreApplication::instance() == nullptr)
+      m_core.emplace(m_none, nullptr);
+  }
+
+ private:
+  int m_none = 0;
+  std::optional<QCoreApplication> m_core;
+  std::optional<Press> m_press;
+};
 
 /// The one line that CLI11 explains a slip with.
 Error usageError(const CLI::ParseError& slip) {
@@ -32,15 +50,15 @@ int show(const Reply& reply, bool asJson, Terminal& terminal) {
     for (const std::string& line : reply.lines) terminal.out << line << "\n";
   terminal.out.flush();
   if (!terminal.out)
-    return refuse(
-        {ErrorCode::Storage, "output", "", "the reply could not be written", "check where it goes"},
-        terminal);
+    return refuse({ErrorCode::Storage, "output", "", "the reply could not be written", "check where it goes"},
+                  terminal);
   return reply.yes ? 0 : 1;
 }
 
 int run(const Commands& commands, const Options& options, Terminal& terminal) {
-  for (const auto& [app, work] : commands.all) {
+  for (const auto& [app, work, needs] : commands.all) {
     if (!app->parsed()) continue;
+    const Application application(needs);
     const Result<Reply> reply = work(options, terminal);
     return reply ? show(*reply, options.json, terminal) : refuse(reply.error(), terminal);
   }
@@ -52,10 +70,6 @@ int run(const Commands& commands, const Options& options, Terminal& terminal) {
 }  // namespace
 
 int runCommandLine(int count, const char* const* words, Terminal terminal) {
-  // The store needs an application object; a command needs no display.
-  std::optional<QCoreApplication> application;
-  int none = 0;
-  if (QCoreApplication::instance() == nullptr) application.emplace(none, nullptr);
   CLI::App program("Clampwright: the right torque, in the right order, on the record.", "clampwright");
   program.set_version_flag("--version", "clampwright " CW_VERSION);
   program.fallthrough();

@@ -36,12 +36,23 @@ struct Options {
 /// Does the work after parsing.
 using Run = std::function<Result<Reply>(const Options&, Terminal&)>;
 
+/// What a command works with beside the store: fonts cost it a tenth of a second.
+enum class Needs { Store, Fonts };
+
+struct Command {
+  CLI::App* app;
+  Run run;
+  Needs needs;
+};
+
 /// The commands of the program, each on the CLI11 object that its words select.
 struct Commands {
   CLI::App& program;
-  std::vector<std::pair<CLI::App*, Run>> all;
+  std::vector<Command> all;
 
-  void add(CLI::App* app, Run run) { all.emplace_back(app, std::move(run)); }
+  void add(CLI::App* app, Run run, Needs needs = Needs::Store) {
+    all.push_back({app, std::move(run), needs});
+  }
 };
 
 /// Exit 0 done, 1 the reply is no, 2 bad input, 3 file or storage trouble. Errors: one line on `err`.

@@ -20,9 +20,9 @@ void addConvert(Commands& commands) {
       const double value = convert(torque->number(), *torque->unit, *unit);
       reply.json.set(std::string(unit->code), Json::decimal(value));
       reply.lines.push_back((unit == torque->unit
-                                  ? text(*torque)
-                                  : significant(value, 6) + "\u2009" + std::string(unit->symbol)) +
-                             "  " + std::string(unit->words));
+                                 ? text(*torque)
+                                 : significant(value, 6) + "\u2009" + std::string(unit->symbol)) +
+                            "  " + std::string(unit->words));
     }
     return reply;
   });

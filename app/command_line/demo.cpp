@@ -4,6 +4,7 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/demo_shop.h"
+#include "app/print/record_pdf.h"
 #include "core/base/resource.h"
 #include "core/record/verify.h"
 #include "core/report/csv.h"
@@ -25,7 +26,8 @@ Result<std::vector<std::string>> writeJob(const std::string& folder, const DemoJ
       {prefix + "record.txt", text},
       {prefix + "sheet.json", record.job.sheetBytes},
       {prefix + "lines.jsonl", std::string(resource("demo/" + job.name + ".jsonl"))}};
-  std::vector<std::string> out;
+  std::vector<std::string> out{prefix + "record.pdf"};
+  CW_CHECK(writeRecordPdf(content, {job.record, {}}, folder + "/" + out.front(), PageSize::A4));
   for (const auto& [name, bytes] : files) {
     CW_CHECK(writeFile(folder + "/" + name, bytes));
     out.push_back(name);
@@ -53,7 +55,7 @@ Result<Reply> demo(const std::string& folder) {
     all.push_back(Json(jobs[i].job.text()));
   }
   reply.lines.push_back("verify: clampwright record verify " + folder + "/record.json --key " + folder +
-                         "/key.json");
+                        "/key.json");
   reply.json.set("shop", folder + "/demo.shop").set("jobs", std::move(all));
   return reply;
 }
@@ -65,7 +67,8 @@ void addDemo(Commands& commands) {
       commands.program.add_subcommand("demo", "Play the demo shop's jobs from sheet to sealed record");
   auto folder = std::make_shared<std::string>("clampwright-demo");
   app->add_option("--out", *folder, "Folder for its files")->type_name("DIR");
-  commands.add(app, [folder](const Options&, Terminal&) { return demo(*folder); });
+  commands.add(
+      app, [folder](const Options&, Terminal&) { return demo(*folder); }, Needs::Fonts);
 }
 
 }  // namespace cw

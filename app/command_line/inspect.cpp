@@ -18,8 +18,7 @@ void addInspect(Commands& commands) {
       reply.lines.push_back(sentence(finding));
       all.push_back(Json(sentence(finding)));
     }
-    if (findings.empty())
-      reply.lines = {"the shop file is whole: pages, guards, sheets, chains and records"};
+    if (findings.empty()) reply.lines = {"the shop file is whole: pages, guards, sheets, chains and records"};
     reply.yes = findings.empty();
     reply.json.set("whole", reply.yes).set("findings", std::move(all));
     return reply;

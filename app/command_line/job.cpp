@@ -62,7 +62,7 @@ Result<Reply> list(const Options& options) {
     one.set("job", row.job.text()).set("work_order", row.workOrder).set("machine", row.machine);
     one.set("sheet", row.title).set("revision", row.revision).set("state", word(row.state));
     reply.lines.push_back(row.job.text() + "  " + row.workOrder + "  " + row.machine + "  " + row.title +
-                           " " + row.revision + "  " + std::string(word(row.state)));
+                          " " + row.revision + "  " + std::string(word(row.state)));
     all.push_back(std::move(one));
   }
   reply.json.set("jobs", std::move(all));

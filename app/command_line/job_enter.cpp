@@ -51,7 +51,7 @@ Result<int> enterLines(Shop& shop, const Id& job, std::istream& lines, std::ostr
 }
 
 Result<Reply> enterLines(const std::string& jobText, const std::string& file, const Options& options,
-                          Terminal& terminal) {
+                         Terminal& terminal) {
   CW_TRY(job, Id::parse(jobText));
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));

@@ -13,6 +13,6 @@ Result<int> enterLines(Shop& shop, const Id& job, std::istream& lines, std::ostr
 
 /// The command: file and job as given.
 Result<Reply> enterLines(const std::string& job, const std::string& file, const Options& options,
-                          Terminal& terminal);
+                         Terminal& terminal);
 
 }  // namespace cw

@@ -3,6 +3,7 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/open_shop.h"
+#include "app/print/record_pdf.h"
 #include "core/record/verify.h"
 #include "core/report/csv.h"
 #include "core/report/record_document.h"
@@ -12,7 +13,7 @@ namespace cw {
 namespace {
 
 struct RecordOptions {
-  std::string file, key, job, words, out, format = "json", by, pinFile = "-", text, secret;
+  std::string file, key, job, words, out, format = "json", paper = "a4", by, pinFile = "-", text, secret;
 };
 
 Reply describe(const Verification& found, const std::string& what) {
@@ -30,7 +31,7 @@ Reply describe(const Verification& found, const std::string& what) {
   if (found.firstBadEntry) reply.json.set("first_bad_entry", *found.firstBadEntry);
   if (reply.yes)
     reply.lines = {"yes: " + what + " is as it was sealed with key " + found.keyId + ", " +
-                    std::to_string(found.count) + (found.head.empty() ? "" : " entries, head " + found.head)};
+                   std::to_string(found.count) + (found.head.empty() ? "" : " entries, head " + found.head)};
   return reply;
 }
 
@@ -65,7 +66,7 @@ Result<Reply> list(const RecordOptions& given, const Options& options) {
     one.set("sheet", row.title).set("revision", row.revision).set("head", row.head).set("count", row.entries);
     one.set("addenda", row.addenda);
     reply.lines.push_back(row.job.text() + "  " + row.workOrder + "  " + row.machine + "  " + row.title +
-                           " rev " + row.revision);
+                          " rev " + row.revision);
     all.push_back(std::move(one));
   }
   reply.json.set("records", std::move(all));
@@ -82,25 +83,44 @@ Result<std::vector<Addendum>> addendaOf(Shop& shop, const Id& job) {
   return out;
 }
 
+Result<RecordContent> sealedContent(Shop& shop, const Id& job, const std::string& bytes) {
+  CW_TRY(record, readRecord(bytes));
+  CW_TRY(addenda, addendaOf(shop, job));
+  return contentOf(record, addenda, plain);
+}
+
 /// The record as file, table or text, from one content model.
 Result<std::string> textOf(Shop& shop, const Id& job, const std::string& format) {
   CW_TRY(bytes, shop.records().bytes(job));
   if (format == "json") return bytes;
-  CW_TRY(record, readRecord(bytes));
-  CW_TRY(addenda, addendaOf(shop, job));
-  const RecordContent content = contentOf(record, addenda, plain);
+  CW_TRY(content, sealedContent(shop, job, bytes));
   if (format == "csv") return csvOfTightenings(content);
   std::string out;
   for (const std::string& line : lines(recordDocument(content, plain))) out += line + "\n";
   return out;
 }
 
+Result<void> exportPdf(Shop& shop, const Id& job, const RecordOptions& given) {
+  if (given.out.empty())
+    return fail(ErrorCode::InvalidInput, "--out", "", "a PDF is not printed here", "name a file with --out");
+  CW_TRY(bytes, shop.records().bytes(job));
+  CW_TRY(content, sealedContent(shop, job, bytes));
+  CW_TRY(addenda, shop.records().addenda(job));
+  return writeRecordPdf(content, {bytes, addenda}, given.out, *pageSizeFrom(given.paper));
+}
+
 Result<Reply> exportRecord(const RecordOptions& given, const Options& options) {
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));
   CW_TRY(job, Id::parse(given.job));
-  CW_TRY(text, textOf(*shop, job, given.format));
   Reply reply;
+  if (given.format == "pdf") {
+    CW_CHECK(exportPdf(*shop, job, given));
+    reply.json.set("job", job.text()).set("format", given.format);
+    reply.lines = {"wrote " + given.out};
+    return reply;
+  }
+  CW_TRY(text, textOf(*shop, job, given.format));
   reply.json.set("job", job.text()).set("format", given.format).set("bytes", text.size());
   if (given.out.empty()) {
     if (text.ends_with('\n')) text.pop_back();
@@ -147,13 +167,16 @@ void addRecord(Commands& commands) {
   commands.add(listApp, [given](const Options& options, Terminal&) { return list(*given, options); });
 
   CLI::App* exportApp =
-      record->add_subcommand("export", "Write a record as JSON (the sealed bytes), CSV or text");
+      record->add_subcommand("export", "Write a record as PDF, JSON (the sealed bytes), CSV or text");
   exportApp->add_option("--job", given->job, "Id of the job")->required();
-  exportApp->add_option("--format", given->format, "json, csv or text")
-      ->check(CLI::IsMember({"json", "csv", "text"}));
+  exportApp->add_option("--format", given->format, "pdf, json, csv or text")
+      ->check(CLI::IsMember({"pdf", "json", "csv", "text"}));
+  exportApp->add_option("--paper", given->paper, "Paper of a PDF: a4 or letter")
+      ->check(CLI::IsMember({"a4", "letter"}));
   exportApp->add_option("--out", given->out, "Where to write it; without, it is printed")->type_name("FILE");
-  commands.add(exportApp,
-               [given](const Options& options, Terminal&) { return exportRecord(*given, options); });
+  commands.add(
+      exportApp, [given](const Options& options, Terminal&) { return exportRecord(*given, options); },
+      Needs::Fonts);
 
   CLI::App* addApp = record->add_subcommand(
       "addendum", "Seal what turned out later; it is shown and printed with the record");

@@ -3,9 +3,11 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/open_shop.h"
+#include "app/print/document_pdf.h"
 #include "core/fastener/catalogue.h"
 #include "core/procedure/review.h"
 #include "core/procedure/sheet_file.h"
+#include "core/report/paper_sheet.h"
 #include "core/store/file_io.h"
 
 namespace cw {
@@ -65,12 +67,12 @@ Reply describe(const SheetRow& row) {
   reply.json.set("sheet", row.sheet.text()).set("revision", row.revision).set("title", row.title);
   reply.json.set("status", word(row.status)).set("digest", row.digest);
   reply.lines = {row.sheet.text() + "  rev " + row.revision + "  " + std::string(word(row.status)) + "  " +
-                  row.title};
+                 row.title};
   return reply;
 }
 
 struct Signed {
-  std::string target, revision, by, pinFile = "-", out;
+  std::string target, revision, by, pinFile = "-", out, paper = "a4";
   bool submit = false;
 };
 
@@ -117,6 +119,19 @@ Result<Reply> exportSheet(const Signed& given, const Options& options) {
   return reply;
 }
 
+/// The sheet on paper, for the day without a screen.
+Result<Reply> printSheet(const Signed& given) {
+  CW_TRY(bytes, readFile(given.target));
+  auto sheet = readSheet(bytes);
+  if (!sheet) return fail(within(given.target, sheet.error()));
+  CW_CHECK(writeDocumentPdf(backupSheet(*sheet, hex(sha256(bytes)), plain), given.out,
+                            *pageSizeFrom(given.paper)));
+  Reply reply;
+  reply.json.set("sheet", sheet->id.text()).set("revision", sheet->revision);
+  reply.lines = {"wrote " + given.out};
+  return reply;
+}
+
 Result<Reply> listSheets(const Options& options) {
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));
@@ -138,11 +153,21 @@ void addSigner(CLI::App* app, const std::shared_ptr<Signed>& given) {
       ->type_name("FILE");
 }
 
+void addPrint(Commands& commands, CLI::App* sheet, const std::shared_ptr<Signed>& given) {
+  CLI::App* app = sheet->add_subcommand(
+      "print", "Print a sheet file to PDF with room to write, for the day without a screen");
+  app->add_option("file", given->target, "Sheet file")->required();
+  app->add_option("--out", given->out, "PDF to write")->required()->type_name("FILE");
+  app->add_option("--paper", given->paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
+  commands.add(
+      app, [given](const Options&, Terminal&) { return printSheet(*given); }, Needs::Fonts);
+}
+
 }  // namespace
 
 void addSheet(Commands& commands) {
   CLI::App* sheet =
-      commands.program.add_subcommand("sheet", "Check, import, issue and export procedure sheets");
+      commands.program.add_subcommand("sheet", "Check, import, issue, export and print procedure sheets");
   sheet->require_subcommand(1);
   auto given = std::make_shared<Signed>();
   CLI::App* checkApp =
@@ -176,6 +201,7 @@ void addSheet(Commands& commands) {
   commands.add(exportApp,
                [given](const Options& options, Terminal&) { return exportSheet(*given, options); });
 
+  addPrint(commands, sheet, given);
   commands.add(sheet->add_subcommand("list", "List every revision"),
                [](const Options& options, Terminal&) { return listSheets(options); });
 }

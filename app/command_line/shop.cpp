@@ -23,8 +23,8 @@ Reply describe(const RegisterCounts& counts, const std::string& first) {
   reply.json.set("people", counts.people).set("tools", counts.tools).set("machines", counts.machines);
   if (!first.empty()) reply.lines.push_back(first);
   reply.lines.push_back("added " + std::to_string(counts.people) + " people, " +
-                         std::to_string(counts.tools) + " tools, " + std::to_string(counts.machines) +
-                         " machines");
+                        std::to_string(counts.tools) + " tools, " + std::to_string(counts.machines) +
+                        " machines");
   return reply;
 }
 
@@ -51,7 +51,7 @@ Result<Reply> init(const InitOptions& init, const Options& options) {
     counts = *added;
   }
   Reply reply = describe(counts, "made " + options.shopFile + "; the sealing key is in " + secret +
-                                       ": keep it apart from the shop file and its backups");
+                                     ": keep it apart from the shop file and its backups");
   reply.json.set("shop", shop->identity().id.text()).set("secret_key_file", secret);
   return reply;
 }

@@ -22,14 +22,14 @@ Reply describe(const Thread& thread) {
   reply.json.set("source", thread.provenance.source);
   reply.json.set("seen", thread.provenance.seen);
   reply.lines = {thread.designation + (thread.hand == Hand::Left ? " (left hand)" : ""),
-                  "diameter d         " + text(thread.diameter, kMillimetre, 5),
-                  "pitch P            " + text(thread.pitch, kMillimetre, 5),
-                  "pitch diameter d2  " + text(thread.pitchDiameter, kMillimetre, 5),
-                  "minor diameter D1  " + text(thread.minorDiameter, kMillimetre, 5),
-                  "root diameter d3   " + text(thread.rootDiameter, kMillimetre, 5),
-                  "stress area As     " + significant(area, 4) + "\u2009mm²",
-                  "source: " + thread.provenance.source +
-                      (thread.provenance.seen ? "" : " (from memory, check your edition)")};
+                 "diameter d         " + text(thread.diameter, kMillimetre, 5),
+                 "pitch P            " + text(thread.pitch, kMillimetre, 5),
+                 "pitch diameter d2  " + text(thread.pitchDiameter, kMillimetre, 5),
+                 "minor diameter D1  " + text(thread.minorDiameter, kMillimetre, 5),
+                 "root diameter d3   " + text(thread.rootDiameter, kMillimetre, 5),
+                 "stress area As     " + significant(area, 4) + "\u2009mm²",
+                 "source: " + thread.provenance.source +
+                     (thread.provenance.seen ? "" : " (from memory, check your edition)")};
   return reply;
 }
 

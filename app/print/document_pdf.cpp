@@ -8,7 +8,6 @@
 #include "app/common/wording.h"
 #include "app/print/document_setter.h"
 #include "app/print/ink_colours.h"
-#include "app/print/press.h"
 #include "app/print/set_text.h"
 #include "core/store/file_io.h"
 
@@ -96,7 +95,6 @@ QByteArray documentPdf(const DocumentFor& makeDocument, PageSize size,
 }
 
 Result<void> writeDocumentPdf(const Document& document, const std::string& path, PageSize size) {
-  const Press press;
   return writeFile(path, documentPdf([&](const Paper&) { return document; }, size).toStdString());
 }
 

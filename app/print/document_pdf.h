@@ -25,7 +25,7 @@ using DocumentFor = std::function<Document(const Paper&)>;
 QByteArray documentPdf(const DocumentFor& document, PageSize size,
                        const std::vector<Attachment>& attachments = {});
 
-/// A document that needs no fitting, into a file, whole or not at all; also where no application exists.
+/// A document that needs no fitting, into a file, whole or not at all. Needs a QGuiApplication.
 /// DiskFull, ReadOnly or Storage with the path as place.
 Result<void> writeDocumentPdf(const Document& document, const std::string& path, PageSize size);
 

@@ -2,7 +2,6 @@
 
 #include "app/common/wording.h"
 #include "app/print/document_setter.h"
-#include "app/print/press.h"
 #include "core/report/record_document.h"
 #include "core/store/file_io.h"
 
@@ -43,7 +42,6 @@ QByteArray recordPdf(const RecordContent& content, const SealedFiles& files, Pag
 
 Result<void> writeRecordPdf(const RecordContent& content, const SealedFiles& files, const std::string& path,
                             PageSize size) {
-  const Press press;
   return writeFile(path, recordPdf(content, files, size).toStdString());
 }
 

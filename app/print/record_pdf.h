@@ -18,7 +18,7 @@ struct SealedFiles {
 /// "torque-record.json" and "addendum-1.json" …. Needs a QGuiApplication.
 QByteArray recordPdf(const RecordContent& content, const SealedFiles& files, PageSize size);
 
-/// The same into a file, whole or not at all; also where no application exists. DiskFull, ReadOnly or Storage
+/// The same into a file, whole or not at all. Needs a QGuiApplication. DiskFull, ReadOnly or Storage
 /// with the path as place.
 Result<void> writeRecordPdf(const RecordContent& content, const SealedFiles& files, const std::string& path,
                             PageSize size);

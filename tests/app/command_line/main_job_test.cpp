@@ -77,6 +77,10 @@ class MainJob : public testing::Test {
     EXPECT_THAT(enter.out, StartsWith("signed 2 "));
     ASSERT_EQ(shop({"job", "seal", "--job", job}).exit, 0);
     ASSERT_EQ(shop({"record", "export", "--job", job, "--out", file("record.json")}).exit, 0);
+    ASSERT_EQ(shop({"record", "export", "--job", job, "--format", "pdf", "--out", file("record.pdf")}).exit,
+              0);
+    EXPECT_THAT(textOf(file("record.pdf")), StartsWith("%PDF-"));
+    EXPECT_EQ(shop({"record", "export", "--job", job, "--format", "pdf"}).exit, 2);
     const Call verified =
         call({"--json", "record", "verify", file("record.json"), "--key", file("key.json")});
     EXPECT_EQ(verified.exit, 0) << verified.out;
