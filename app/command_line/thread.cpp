@@ -8,7 +8,7 @@
 namespace cw {
 namespace {
 
-Reply describe(const Thread& thread) {
+Reply geometryOf(const Thread& thread) {
   const double area = in(kSquareMillimetre, thread.stressArea);
   Reply reply;
   reply.json.set("designation", thread.designation);
@@ -40,7 +40,7 @@ void addThread(Commands& commands) {
   auto designation = std::make_shared<std::string>();
   app->add_option("designation", *designation, "M8, M8x1, 3/8-16 UNC, #10-32, M8-LH …")->required();
   commands.add(app, [designation](const Options&, Terminal&) {
-    return shippedCatalogue().thread(*designation).map(describe);
+    return shippedCatalogue().thread(*designation).map(geometryOf);
   });
 }
 

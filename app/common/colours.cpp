@@ -6,13 +6,13 @@
 namespace cw {
 namespace {
 
-struct Table {
+struct ColourTable {
   QRgb ground, sheet, ink, secondInk, line, accent, onAccent, caution, onCaution, warning;
 };
 
-constexpr Table kLight{0xFFF4F1E8, 0xFFFFFDF7, 0xFF17191C, 0xFF43464B, 0xFF8A8577,
+constexpr ColourTable kLight{0xFFF4F1E8, 0xFFFFFDF7, 0xFF17191C, 0xFF43464B, 0xFF8A8577,
                        0xFF0B4F55, 0xFFFFFDF7, 0xFFF3C649, 0xFF17191C, 0xFF8E1616};
-constexpr Table kDark{0xFF14171A, 0xFF1D2125, 0xFFEFEBDF, 0xFFC4BFB1, 0xFF7D8288,
+constexpr ColourTable kDark{0xFF14171A, 0xFF1D2125, 0xFFEFEBDF, 0xFFC4BFB1, 0xFF7D8288,
                       0xFF86D6CB, 0xFF14171A, 0xFFE0AF2E, 0xFF17191C, 0xFFF2A3A3};
 
 double luminance(const QColor& colour) {
@@ -25,7 +25,7 @@ double luminance(const QColor& colour) {
 }  // namespace
 
 QPalette paletteOf(Scheme scheme) {
-  const Table& table = scheme == Scheme::Light ? kLight : kDark;
+  const ColourTable& table = scheme == Scheme::Light ? kLight : kDark;
   QPalette palette;
   const auto set = [&](QPalette::ColorRole role, QRgb colour) {
     palette.setColor(role, QColor::fromRgb(colour));

@@ -13,7 +13,7 @@
 namespace cw {
 namespace {
 
-struct Text {
+struct ToolText {
   Q_DECLARE_TR_FUNCTIONS(ToolWords)
 };
 
@@ -28,7 +28,7 @@ QString eventText(const std::string& event) {
       {"released", QT_TRANSLATE_NOOP("ToolWords", "Released")},
       {"retired", QT_TRANSLATE_NOOP("ToolWords", "Retired")}};
   const auto found = kWords.find(event);
-  return found == kWords.end() ? toQt(event) : Text::tr(found->second);
+  return found == kWords.end() ? toQt(event) : ToolText::tr(found->second);
 }
 
 Facts markings(const TorqueTool& tool, std::chrono::year_month_day today) {
@@ -36,28 +36,28 @@ Facts markings(const TorqueTool& tool, std::chrono::year_month_day today) {
   const auto add = [&](const QString& label, const std::string& value) {
     if (!value.empty()) out.rows.push_back({fromQt(label), value});
   };
-  add(Text::tr("Standing"), fromQt(standingOf(tool, today)));
+  add(ToolText::tr("Standing"), fromQt(standingOf(tool, today)));
   for (const Scale& scale : tool.scales)
-    add(Text::tr("Scale"),
-        fromQt(Text::tr("%1, marked every %2")
+    add(ToolText::tr("Scale"),
+        fromQt(ToolText::tr("%1, marked every %2")
                    .arg(toQt(rangeText(scale.low, scale.high)), toQt(text(scale.graduation)))));
-  add(Text::tr("Deviation"), "±" + percentText(tool.deviation));
-  add(Text::tr("Kind"), tool.type == ToolType::Setting ? fromQt(Text::tr("is set, and signals"))
-                                                       : fromQt(Text::tr("shows the torque")));
-  add(Text::tr("ISO 6789 class"), tool.isoClass);
-  add(Text::tr("Serial"), tool.serial);
-  add(Text::tr("Left hand"),
-      tool.leftHand ? fromQt(Text::tr("also calibrated anticlockwise")) : std::string());
+  add(ToolText::tr("Deviation"), "±" + percentText(tool.deviation));
+  add(ToolText::tr("Kind"), tool.type == ToolType::Setting ? fromQt(ToolText::tr("is set, and signals"))
+                                                           : fromQt(ToolText::tr("shows the torque")));
+  add(ToolText::tr("ISO 6789 class"), tool.isoClass);
+  add(ToolText::tr("Serial"), tool.serial);
+  add(ToolText::tr("Left hand"),
+      tool.leftHand ? fromQt(ToolText::tr("also calibrated anticlockwise")) : std::string());
   if (tool.cyclesDue > 0)
-    add(Text::tr("Cycles"), fromQt(Text::tr("%1 of %2").arg(tool.cycles).arg(tool.cyclesDue)));
+    add(ToolText::tr("Cycles"), fromQt(ToolText::tr("%1 of %2").arg(tool.cycles).arg(tool.cyclesDue)));
   return out;
 }
 
 Table calibrations(const TorqueTool& tool) {
-  Table out{{{fromQt(Text::tr("Date")), 16},
-             {fromQt(Text::tr("Due")), 16},
-             {fromQt(Text::tr("Certificate")), 30},
-             {fromQt(Text::tr("Uncertainty, %")), 18, true}},
+  Table out{{{fromQt(ToolText::tr("Date")), 16},
+             {fromQt(ToolText::tr("Due")), 16},
+             {fromQt(ToolText::tr("Certificate")), 30},
+             {fromQt(ToolText::tr("Uncertainty, %")), 18, true}},
             {}};
   for (auto each = tool.calibrations.rbegin(); each != tool.calibrations.rend(); ++each)
     out.rows.push_back({{isoDate(each->date)},
@@ -69,9 +69,9 @@ Table calibrations(const TorqueTool& tool) {
 
 /// The points of the last calibration, as found and as left.
 Table points(const Calibration& last) {
-  Table out{{{fromQt(Text::tr("Setting")), 1, true},
-             {fromQt(Text::tr("As found")), 1, true},
-             {fromQt(Text::tr("As left")), 1, true}},
+  Table out{{{fromQt(ToolText::tr("Setting")), 1, true},
+             {fromQt(ToolText::tr("As found")), 1, true},
+             {fromQt(ToolText::tr("As left")), 1, true}},
             {}};
   for (const CalibrationPoint& point : last.points)
     out.rows.push_back({{text(point.setting)}, {text(point.found)}, {text(point.left)}});
@@ -79,10 +79,10 @@ Table points(const Calibration& last) {
 }
 
 Table events(const std::vector<ToolEvent>& history) {
-  Table out{{{fromQt(Text::tr("When")), 28},
-             {fromQt(Text::tr("What")), 24},
-             {fromQt(Text::tr("Who")), 14},
-             {fromQt(Text::tr("Remark")), 34}},
+  Table out{{{fromQt(ToolText::tr("When")), 28},
+             {fromQt(ToolText::tr("What")), 24},
+             {fromQt(ToolText::tr("Who")), 14},
+             {fromQt(ToolText::tr("Remark")), 34}},
             {}};
   for (auto each = history.rbegin(); each != history.rend(); ++each)
     out.rows.push_back(
@@ -100,7 +100,7 @@ QString rangeOf(const TorqueTool& tool) {
 
 QString standingOf(const TorqueTool& tool, std::chrono::year_month_day today) {
   const auto fit = checkInService(tool, today);
-  return fit ? Text::tr("in date") : worded(fit.error().problem);
+  return fit ? ToolText::tr("in date") : worded(fit.error().problem);
 }
 
 Document toolDocument(const TorqueTool& tool, const std::vector<ToolEvent>& history,
@@ -109,16 +109,16 @@ Document toolDocument(const TorqueTool& tool, const std::vector<ToolEvent>& hist
   out.title = tool.id;
   out.subtitle = tool.kind;
   out.sections.push_back({"", {markings(tool, today)}, false});
-  Section calibration{fromQt(Text::tr("Calibrations")), {}, false};
+  Section calibration{fromQt(ToolText::tr("Calibrations")), {}, false};
   if (tool.calibrations.empty())
     calibration.blocks.push_back(
-        Paragraph{fromQt(Text::tr("It was never calibrated, so no final pass may use it."))});
+        Paragraph{fromQt(ToolText::tr("It was never calibrated, so no final pass may use it."))});
   else
     calibration.blocks.push_back(calibrations(tool));
   if (const Calibration* last = tool.lastCalibration(); last != nullptr && !last->points.empty())
     calibration.blocks.push_back(points(*last));
   out.sections.push_back(std::move(calibration));
-  out.sections.push_back({fromQt(Text::tr("History")), {events(history)}, false});
+  out.sections.push_back({fromQt(ToolText::tr("History")), {events(history)}, false});
   return out;
 }
 

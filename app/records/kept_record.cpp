@@ -7,7 +7,7 @@
 namespace cw {
 namespace {
 
-struct Text {
+struct RecordText {
   Q_DECLARE_TR_FUNCTIONS(KeptRecord)
 };
 
@@ -24,8 +24,8 @@ Result<KeptRecord> unsealed(Workspace& workspace, const JobRow& row) {
 QString because(const Verification& found) {
   const QString reason = worded(found.problems.front());
   return found.firstBadEntry
-             ? Text::tr("No. The first bad entry is %1: %2").arg(*found.firstBadEntry).arg(reason)
-             : Text::tr("No. %1").arg(reason.left(1).toUpper() + reason.mid(1));
+             ? RecordText::tr("No. The first bad entry is %1: %2").arg(*found.firstBadEntry).arg(reason)
+             : RecordText::tr("No. %1").arg(reason.left(1).toUpper() + reason.mid(1));
 }
 
 }  // namespace
@@ -53,7 +53,7 @@ SealAnswer verifyKept(const KeptRecord& kept, const PublicKey& key) {
   if (!record.good()) return {false, because(record)};
   const Verification addenda = verifyAddenda(kept.record, kept.addenda, key);
   if (!addenda.good()) return {false, because(addenda)};
-  return {true, Text::tr("Yes. All %1 entries are as they were sealed with this shop's key %2.")
+  return {true, RecordText::tr("Yes. All %1 entries are as they were sealed with this shop's key %2.")
                     .arg(record.count)
                     .arg(toQt(record.keyId))};
 }

@@ -41,7 +41,7 @@ QString twoLines(const QString& first, const QString& second) {
   return first + QLatin1Char('\n') + second;
 }
 
-std::vector<RowModel<JobRow>::Column> columns() {
+std::vector<RowModel<JobRow>::Column> jobColumns() {
   return {{RecordsPlace::tr("Work order"),
            [](const JobRow& row) { return twoLines(toQt(row.workOrder), dateText(row.started)); },
            [](const JobRow& row) { return toQt(row.workOrder); }},
@@ -56,7 +56,7 @@ std::vector<RowModel<JobRow>::Column> columns() {
 }  // namespace
 
 RecordsPlace::RecordsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent)
-    : QWidget(parent), m_workspace(workspace), m_model(columns()) {
+    : QWidget(parent), m_workspace(workspace), m_model(jobColumns()) {
   m_page = new DeskPage(workspace, m_model,
                         {tr("Records"), tr("Search work order, machine, serial, title"), QString()});
   auto* all = new QVBoxLayout(this);

@@ -13,7 +13,7 @@
 namespace cw {
 namespace {
 
-struct Text {
+struct SheetText {
   Q_DECLARE_TR_FUNCTIONS(KeptSheet)
 };
 
@@ -30,7 +30,7 @@ Section standing(const KeptSheet& kept) {
   Section out{"", {std::move(facts)}, false};
   if (kept.row.independent == false)
     out.blocks.push_back(Paragraph{
-        fromQt(Text::tr("Not independent: author and approver are the same person.")), Tone::Caution});
+        fromQt(SheetText::tr("Not independent: author and approver are the same person.")), Tone::Caution});
   return out;
 }
 
@@ -63,15 +63,15 @@ Result<void> issueKept(Workspace& workspace, const SheetRow& row, const Signed& 
 QString statusText(SheetStatus status) {
   switch (status) {
     case SheetStatus::Draft:
-      return Text::tr("draft");
+      return SheetText::tr("draft");
     case SheetStatus::InReview:
-      return Text::tr("in review");
+      return SheetText::tr("in review");
     case SheetStatus::Issued:
-      return Text::tr("issued");
+      return SheetText::tr("issued");
     case SheetStatus::Superseded:
-      return Text::tr("superseded");
+      return SheetText::tr("superseded");
     case SheetStatus::Withdrawn:
-      return Text::tr("withdrawn");
+      return SheetText::tr("withdrawn");
   }
   return {};
 }
@@ -79,7 +79,7 @@ QString statusText(SheetStatus status) {
 Document documentOf(const KeptSheet& kept) {
   Document out = sheetDocument(kept.sheet, inWindow);
   out.subtitle =
-      fromQt(Text::tr("Revision %1, %2").arg(toQt(kept.row.revision), statusText(kept.row.status)));
+      fromQt(SheetText::tr("Revision %1, %2").arg(toQt(kept.row.revision), statusText(kept.row.status)));
   out.sections.insert(out.sections.begin(), {standing(kept), reviewSection(kept.findings, inWindow)});
   return out;
 }

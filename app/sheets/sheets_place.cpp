@@ -16,7 +16,7 @@
 namespace cw {
 namespace {
 
-std::vector<RowModel<SheetRow>::Column> columns() {
+std::vector<RowModel<SheetRow>::Column> sheetColumns() {
   return {{SheetsPlace::tr("Sheet"), [](const SheetRow& row) { return toQt(row.title); }},
           {SheetsPlace::tr("For"), [](const SheetRow& row) { return toQt(row.model); }},
           {SheetsPlace::tr("Revision"), [](const SheetRow& row) { return toQt(row.revision); }},
@@ -26,7 +26,7 @@ std::vector<RowModel<SheetRow>::Column> columns() {
 }  // namespace
 
 SheetsPlace::SheetsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent)
-    : QWidget(parent), m_workspace(workspace), m_model(columns()) {
+    : QWidget(parent), m_workspace(workspace), m_model(sheetColumns()) {
   m_page = new DeskPage(workspace, m_model, {tr("Sheets"), tr("Search title, model, revision, status"), {}});
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);

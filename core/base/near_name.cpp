@@ -6,7 +6,7 @@
 namespace cw {
 namespace {
 
-std::string folded(std::string_view text) {
+std::string keyOf(std::string_view text) {
   std::string out;
   for (const char c : text)
     if (c != ' ') out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
@@ -34,11 +34,11 @@ std::size_t distance(std::string_view a, std::string_view b) {
 
 std::vector<std::string> nearNames(std::string_view written, const std::vector<std::string_view>& known,
                                    std::size_t most) {
-  const std::string wanted = folded(written).substr(0, 60);
+  const std::string wanted = keyOf(written).substr(0, 60);
   if (wanted.empty()) return {};
   std::vector<std::pair<std::size_t, std::string_view>> near;
   for (const std::string_view name : known) {
-    const std::string candidate = folded(name);
+    const std::string candidate = keyOf(name);
     const std::size_t apart = candidate.starts_with(wanted) ? 1 : distance(wanted, candidate);
     if (apart <= std::max<std::size_t>(1, wanted.size() / 3)) near.emplace_back(apart, name);
   }

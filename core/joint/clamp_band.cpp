@@ -8,10 +8,6 @@
 namespace cw {
 namespace {
 
-double together(double tool, double friction) {
-  return std::sqrt(tool * tool + friction * friction);
-}
-
 Working bandWorking(const ResistanceRange& resistance, const Thread& thread, double toolDeviation) {
   Working working = workingOf(resistance, thread);
   working.give("δ", "deviation of the torque tool", toolDeviation, "stated");
@@ -27,8 +23,8 @@ Result<Worked<ClampBand>> clampFromTorque(Torque tightening, const ResistanceRan
   CW_CHECK(checkDeviation("tool deviation", toolDeviation));
   const Force typical = tightening / resistance.typical.arm;
   CW_CHECK(checkBearable("torque", text(tightening, kNewtonMetre, 4), typical, thread));
-  const double up = together(toolDeviation, resistance.typical.arm / resistance.low.arm - 1);
-  const double down = together(toolDeviation, 1 - resistance.typical.arm / resistance.high.arm);
+  const double up = std::hypot(toolDeviation, resistance.typical.arm / resistance.low.arm - 1);
+  const double down = std::hypot(toolDeviation, 1 - resistance.typical.arm / resistance.high.arm);
   const ClampBand band{typical * std::max(0.0, 1 - down), typical, typical * (1 + up)};
 
   Working working = bandWorking(resistance, thread, toolDeviation);
@@ -47,8 +43,8 @@ Result<Worked<RequiredTorque>> torqueFromClamp(Force load, const ResistanceRange
   CW_CHECK(checkDeviation("tool deviation", toolDeviation));
   CW_CHECK(checkBearable("clamp load", text(load, kKilonewton, 4), load, thread));
   const Torque typical = load * resistance.typical.arm;
-  const double up = together(toolDeviation, resistance.high.arm / resistance.typical.arm - 1);
-  const double down = together(toolDeviation, 1 - resistance.low.arm / resistance.typical.arm);
+  const double up = std::hypot(toolDeviation, resistance.high.arm / resistance.typical.arm - 1);
+  const double down = std::hypot(toolDeviation, 1 - resistance.low.arm / resistance.typical.arm);
   const RequiredTorque band{typical * std::max(0.0, 1 - down), typical, typical * (1 + up)};
 
   Working working = bandWorking(resistance, thread, toolDeviation);

@@ -32,10 +32,6 @@ Result<void> checkChange(const std::optional<Condition>& from, const Condition& 
               "use the torque as specified");
 }
 
-double together(double one, double other) {
-  return std::sqrt(one * one + other * other);
-}
-
 }  // namespace
 
 Result<Worked<Reconditioned>> recondition(Torque tightening, const std::optional<Condition>& from,
@@ -51,9 +47,9 @@ Result<Worked<Reconditioned>> recondition(Torque tightening, const std::optional
   CW_CHECK(checkBearable("torque", text(tightening, kNewtonMetre, 4), load, thread));
 
   const Torque typical = load * after.typical.arm;
-  const double up = together(after.high.arm / after.typical.arm - 1, before.typical.arm / before.low.arm - 1);
+  const double up = std::hypot(after.high.arm / after.typical.arm - 1, before.typical.arm / before.low.arm - 1);
   const double down =
-      together(1 - after.low.arm / after.typical.arm, 1 - before.typical.arm / before.high.arm);
+      std::hypot(1 - after.low.arm / after.typical.arm, 1 - before.typical.arm / before.high.arm);
   const RequiredTorque torque{typical * std::max(0.0, 1 - down), typical, typical * (1 + up)};
 
   Working working = workingOf(before, thread, "1");

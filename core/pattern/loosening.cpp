@@ -3,17 +3,9 @@
 #include <cmath>
 #include <string>
 
-#include "core/units/format.h"
+#include "core/pattern/share_text.h"
 
 namespace cw {
-namespace {
-
-std::string percent(double share) {
-  return std::isfinite(share) ? significant(share * 100, 6) + " %" : "not a number";
-}
-
-}  // namespace
-
 Order looseningOrder(const Order& tightening) {
   return {{tightening.positions.rbegin(), tightening.positions.rend()},
           {"the tightening order in reverse: cylinder head specification of a diesel engine", true}};

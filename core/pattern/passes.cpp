@@ -5,16 +5,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/units/format.h"
+#include "core/pattern/share_text.h"
 
 namespace cw {
 namespace {
 
 constexpr double kMostSnug = 0.2;
-
-std::string percent(double share) {
-  return std::isfinite(share) ? significant(share * 100, 6) + " %" : "not a number";
-}
 
 void reviewShares(const std::vector<double>& shares, Findings& findings) {
   if (shares.empty()) {

@@ -19,5 +19,19 @@ std::string_view word(NoSecondTurn bar);   ///< "set-threadlocker", "cured-seala
 /// The value that `word` stands for. InvalidInput listing the known words otherwise.
 template <class Enum>
 Result<Enum> fromWord(std::string_view word);
+template <>
+Result<FastenerKind> fromWord(std::string_view word);
+template <>
+Result<Reading> fromWord(std::string_view word);
+template <>
+Result<Method> fromWord(std::string_view word);
+template <>
+Result<StepKind> fromWord(std::string_view word);
+template <>
+Result<Witness> fromWord(std::string_view word);
+template <>
+Result<Ungrounded> fromWord(std::string_view word);
+template <>
+Result<NoSecondTurn> fromWord(std::string_view word);
 
 }  // namespace cw

@@ -19,7 +19,6 @@ namespace fs = std::filesystem;
 using test::need;
 using test::RawSqlite;
 using test::SampleShop;
-using test::TempFolder;
 using testing::AllOf;
 using testing::HasSubstr;
 
@@ -40,7 +39,7 @@ Result<void> opened(const fs::path& file) {
 }
 
 TEST(Database, SetsWhatKeepsEntriesSafe) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   Database database = need(Database::create(folder / "a.clampwright"));
   for (const auto& [pragma, value] : {std::pair("journal_mode", "wal"),
                                       {"synchronous", "2"},
@@ -51,21 +50,21 @@ TEST(Database, SetsWhatKeepsEntriesSafe) {
 }
 
 TEST(Database, NeverReplacesAFile) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   write(folder / "a", "precious");
   EXPECT_THAT(Database::create(folder / "a").map([](Database&&) {}), FailsWith(ErrorCode::AlreadyDone));
   EXPECT_EQ(contentOf(folder / "a"), "precious");
 }
 
 TEST(Database, NeverMakesAFileByOpening) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   EXPECT_THAT(opened(folder / "a"), FailsWith(ErrorCode::Storage, HasSubstr("there is no such file")));
   EXPECT_FALSE(fs::exists(folder / "a"));
   EXPECT_THAT(opened(folder / "no/such/folder"), FailsWith(ErrorCode::Storage));
 }
 
 TEST(Database, OpensNamesThatAUriWouldMisread) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   for (const char* name : {"50% off?.db", "a#b.db", "Größe Ø.db", "two  blanks.db", "%41.db"}) {
     need(Database::create(folder / name).map([](Database&&) {}));
     EXPECT_TRUE(fs::exists(folder / name)) << name;
@@ -74,7 +73,7 @@ TEST(Database, OpensNamesThatAUriWouldMisread) {
 }
 
 TEST(Database, RefusesWhatIsNoShopFile) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   write(folder / "empty", "");
   write(folder / "text", std::string(5000, 'x'));
   test::sqlite(folder / "other", "CREATE TABLE t(a); INSERT INTO t VALUES (1);");
@@ -85,7 +84,7 @@ TEST(Database, RefusesWhatIsNoShopFile) {
 }
 
 TEST(Database, RefusesAFolderAndADevice) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   EXPECT_THAT(opened(folder.path()), FailsWith(ErrorCode::Storage, HasSubstr("this is a folder")));
   EXPECT_THAT(opened("/dev/null"), FailsWith(ErrorCode::Storage, HasSubstr("no ordinary file")));
 }
@@ -208,7 +207,7 @@ TEST(FileSystem, KnowsWhichTypesOtherMachinesShare) {
 }
 
 TEST(FileSystem, NeverMovesOntoAnotherFile) {
-  const TempFolder folder;
+  const TemporaryFolder folder;
   write(folder / "a", "new");
   write(folder / "b", "precious");
   EXPECT_THAT(moveTo(folder / "a", folder / "b"), FailsWith(ErrorCode::AlreadyDone));

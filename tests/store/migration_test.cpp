@@ -16,14 +16,13 @@ namespace {
 namespace fs = std::filesystem;
 using test::need;
 using test::RawSqlite;
-using test::TempFolder;
 
 std::string dump(const std::string& version) {
   std::ifstream in(CW_TEST_DATA "/schema/" + version + ".sql");
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
-std::vector<fs::path> filesIn(const TempFolder& folder) {
+std::vector<fs::path> filesIn(const TemporaryFolder& folder) {
   std::vector<fs::path> out;
   for (const auto& file : fs::directory_iterator(folder.path())) out.push_back(file.path().filename());
   return out;
@@ -34,7 +33,7 @@ class OldFile : public testing::Test {
  protected:
   OldFile() : m_file(m_folder / "shop.clampwright") { test::sqlite(m_file, dump("0001")); }
 
-  TempFolder m_folder;
+  TemporaryFolder m_folder;
   fs::path m_file;
   SteppingClock m_clock{*parseRfc3339("2026-06-01T12:00:00Z"), std::chrono::seconds(1)};
 };

@@ -2,6 +2,7 @@
 #include <sodium.h>
 
 #include "core/pattern/order.h"
+#include "core/report/content.h"
 #include "tests/support/sample_job.h"
 
 namespace cw::test {
@@ -154,6 +155,14 @@ inline SecretKey steadyKey() {
 inline std::string sealedBytes(Script& job) {
   const auto bytes = sealRecord(job.bench().job(), job.bench().context(), steadyKey());
   return bytes ? *bytes : sentence(bytes.error());
+}
+
+/// The content of an eventful job's sealed record.
+inline RecordContent eventfulContent() {
+  EventfulEntries entries;
+  Script job = eventfulJob(entries);
+  EXPECT_EQ(job.refusal(), "");
+  return contentOf(*readRecord(sealedBytes(job)), {}, plain);
 }
 
 }  // namespace cw::test

@@ -7,7 +7,7 @@
 #include "core/store/shop.h"
 #include "tests/support/need.h"
 #include "tests/support/sample_job.h"
-#include "tests/support/temp_folder.h"
+#include "tests/support/temporary_folder.h"
 
 namespace cw::test {
 
@@ -56,7 +56,7 @@ class SampleShop {
   }
 
   std::filesystem::path file() const { return m_folder / "shop.clampwright"; }
-  const TempFolder& folder() const { return m_folder; }
+  const TemporaryFolder& folder() const { return m_folder; }
   Shop& operator*() { return *m_shop; }
   Shop* operator->() { return m_shop.get(); }
   SteppingClock& clock() { return m_clock; }
@@ -110,7 +110,7 @@ class SampleShop {
   }
 
  private:
-  TempFolder m_folder;
+  TemporaryFolder m_folder;
   SecretKey m_key;
   SteppingClock m_clock;
   ShopSettings m_settings;

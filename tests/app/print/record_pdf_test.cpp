@@ -166,7 +166,7 @@ TEST(RecordPdf, OfARunningJobSaysSoOnEveryPageAndAttachesNothing) {
   ASSERT_EQ(bench.workThrough("s4"), "");
   const QByteArray bytes =
       recordPdf(contentOf(bench.job(), bench.floor(), "Test shop", plain), {}, PageSize::A4);
-  for (const std::string& page : ReadPdf(bytes).pages()) EXPECT_THAT(page, HasSubstr("Not sealed"));
+  EXPECT_THAT(ReadPdf(bytes).pages(), Each(HasSubstr("Not sealed")));
   EXPECT_THAT(attachmentsIn(bytes), IsEmpty());
 }
 

@@ -11,29 +11,31 @@ using testing::IsEmpty;
 NumberInText counted(std::string digits, Counts counts) {
   return {std::move(digits), counts, std::nullopt};
 }
-NumberInText torque(const std::string& digits, const TorqueUnit& unit) {
+NumberInText torqueNumber(const std::string& digits, const TorqueUnit& unit) {
   return {digits, Counts::Torques, StatedTorque{digits, &unit}};
 }
 
 TEST(NumbersIn, TellTorquesByTheirUnit) {
-  EXPECT_THAT(numbersIn("60 in-lb"), ElementsAre(torque("60", kPoundInch)));
-  EXPECT_THAT(numbersIn("Tighten to 7.5Nm."), ElementsAre(torque("7.5", kNewtonMetre)));
-  EXPECT_THAT(numbersIn("(88 ft. lbs.)"), ElementsAre(torque("88", kPoundFoot)));
+  EXPECT_THAT(numbersIn("60 in-lb"), ElementsAre(torqueNumber("60", kPoundInch)));
+  EXPECT_THAT(numbersIn("Tighten to 7.5Nm."), ElementsAre(torqueNumber("7.5", kNewtonMetre)));
+  EXPECT_THAT(numbersIn("(88 ft. lbs.)"), ElementsAre(torqueNumber("88", kPoundFoot)));
 }
 
 TEST(NumbersIn, GiveARangeItsUnitTwice) {
-  EXPECT_THAT(numbersIn("60-70 in. lbs."), ElementsAre(torque("60", kPoundInch), torque("70", kPoundInch)));
+  EXPECT_THAT(numbersIn("60-70 in. lbs."),
+              ElementsAre(torqueNumber("60", kPoundInch), torqueNumber("70", kPoundInch)));
   EXPECT_THAT(numbersIn("20 to 24 ft. lbs."),
-              ElementsAre(torque("20", kPoundFoot), torque("24", kPoundFoot)));
+              ElementsAre(torqueNumber("20", kPoundFoot), torqueNumber("24", kPoundFoot)));
   EXPECT_THAT(numbersIn("6.8–7.9 N·m"),
-              ElementsAre(torque("6.8", kNewtonMetre), torque("7.9", kNewtonMetre)));
-  EXPECT_THAT(numbersIn("40 ±5 N·m"), ElementsAre(torque("40", kNewtonMetre), torque("5", kNewtonMetre)));
+              ElementsAre(torqueNumber("6.8", kNewtonMetre), torqueNumber("7.9", kNewtonMetre)));
+  EXPECT_THAT(numbersIn("40 ±5 N·m"),
+              ElementsAre(torqueNumber("40", kNewtonMetre), torqueNumber("5", kNewtonMetre)));
 }
 
 TEST(NumbersIn, TellOtherQuantities) {
   EXPECT_THAT(numbersIn("0.5 mm"), ElementsAre(counted("0.5", Counts::Quantity)));
   EXPECT_THAT(numbersIn("22 N·m ±10 %"),
-              ElementsAre(torque("22", kNewtonMetre), counted("10", Counts::Quantity)));
+              ElementsAre(torqueNumber("22", kNewtonMetre), counted("10", Counts::Quantity)));
   EXPECT_THAT(numbersIn("Turn it 90° at 80 °C."),
               ElementsAre(counted("90", Counts::Quantity), counted("80", Counts::Quantity)));
 }

@@ -12,9 +12,6 @@ namespace {
 
 using testing::Contains;
 
-StatedTorque torque(std::string_view text) {
-  return *parse<TorqueTag>(text);
-}
 StatedLength length(std::string_view text) {
   return *parse<LengthTag>(text);
 }

@@ -6,8 +6,13 @@
 
 #include "core/base/resource.h"
 #include "core/procedure/sheet_file.h"
+#include "core/units/parse.h"
 
 namespace cw {
+
+inline StatedTorque torque(std::string_view text) {
+  return *parse<TorqueTag>(text);
+}
 
 /// A sheet that reads and reviews well, to be changed by the test that needs it otherwise.
 inline Sheet sheetFrom(std::string_view bytes) {

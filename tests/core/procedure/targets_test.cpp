@@ -12,10 +12,6 @@ namespace {
 using testing::AllOf;
 using testing::HasSubstr;
 
-StatedTorque torque(std::string_view text) {
-  return *parse<TorqueTag>(text);
-}
-
 Pass share(double value) {
   return {PassKind::Pattern, value};
 }

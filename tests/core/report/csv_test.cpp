@@ -10,13 +10,6 @@ namespace {
 
 using namespace test;
 
-RecordContent eventfulContent() {
-  EventfulEntries entries;
-  Script job = eventfulJob(entries);
-  EXPECT_EQ(job.refusal(), "");
-  return contentOf(*readRecord(sealedBytes(job)), {}, plain);
-}
-
 /// Cells of a row by their column's name.
 std::map<std::string, std::string> named(const Csv& table, const CsvRow& row) {
   std::map<std::string, std::string> out;

@@ -10,13 +10,6 @@ namespace {
 using namespace test;
 using testing::HasSubstr;
 
-RecordContent eventfulContent() {
-  EventfulEntries entries;
-  Script job = eventfulJob(entries);
-  EXPECT_EQ(job.refusal(), "");
-  return contentOf(*readRecord(sealedBytes(job)), {}, plain);
-}
-
 const Section* sectionCalled(const Document& document, const std::string& heading) {
   for (const Section& section : document.sections)
     if (section.heading == heading) return &section;
