@@ -7,6 +7,7 @@
 #include "core/record/key.h"
 #include "core/store/file_io.h"
 #include "core/store/register_file.h"
+#include "core/store/sheet_review.h"
 
 namespace cw {
 namespace {
@@ -32,7 +33,7 @@ Result<void> issueSheets(Shop& shop, Clock& clock) {
     const Deed author{"ines", clock.now()}, approver{"bea", clock.now()};
     CW_TRY(row, shop.sheets().saveDraft(resource(path), author));
     CW_CHECK(shop.sheets().submit(row.sheet, row.revision, author));
-    CW_CHECK(shop.sheets().issue(row.sheet, row.revision, approver));
+    CW_CHECK(issueReviewed(shop, row.sheet, row.revision, approver));
   }
   return {};
 }

@@ -9,6 +9,7 @@
 #include "core/procedure/sheet_file.h"
 #include "core/report/paper_sheet.h"
 #include "core/store/file_io.h"
+#include "core/store/sheet_review.h"
 
 namespace cw {
 namespace {
@@ -51,15 +52,10 @@ Result<Sheet> readSheetFile(const std::string& file) {
 /// Judged against the shop's people and tools where one is named, else by itself.
 Result<Reply> check(const std::string& file, const Options& options) {
   CW_TRY(sheet, readSheetFile(file));
-  ReviewContext context{shippedCatalogue(), std::nullopt, "", false};
-  if (options.shopFile.empty()) return describe(review(sheet, context));
+  if (options.shopFile.empty()) return describe(review(sheet, {shippedCatalogue(), std::nullopt, "", false}));
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));
-  CW_TRY(tools, shop->tools().all());
-  CW_TRY(active, shop->people().activeCount());
-  context.crib = tools;
-  context.onePersonShop = active == 1;
-  return describe(review(sheet, context));
+  return reviewAgainst(*shop, sheet, "").map([](const Findings& findings) { return describe(findings); });
 }
 
 Reply describe(const SheetRow& row) {
@@ -98,12 +94,10 @@ Result<Reply> issueSheet(const Signed& given, const Options& options, Terminal& 
   CW_TRY(row, shop->sheets().find(id, given.revision));
   CW_TRY(bytes, shop->sheets().bytes(row.digest));
   CW_TRY(sheet, readSheet(bytes));
-  CW_TRY(tools, shop->tools().all());
-  CW_TRY(active, shop->people().activeCount());
-  const Findings findings = review(sheet, {shippedCatalogue(), tools, given.by, active == 1});
+  CW_TRY(findings, reviewAgainst(*shop, sheet, given.by));
   if (hasBlocking(findings)) return describe(findings);
   CW_TRY(deed, signedDeed(*shop, clock, given.by, given.pinFile, terminal));
-  CW_CHECK(shop->sheets().issue(id, given.revision, deed));
+  CW_CHECK(issueReviewed(*shop, id, given.revision, deed));
   return shop->sheets().find(id, given.revision).map([](const SheetRow& now) { return describe(now); });
 }
 

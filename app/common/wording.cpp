@@ -17,6 +17,10 @@ QString worded(const Message& message) {
   return toQt(fill(fromQt(translated), message.arguments));
 }
 
+std::string inWindow(const Message& message) {
+  return fromQt(worded(message));
+}
+
 QString worded(const Error& error) {
   const QString problem = worded(error.problem);
   const QString capital = problem.left(1).toUpper() + problem.mid(1);

@@ -13,6 +13,8 @@ std::string fromQt(const QString& text);
 
 /// A message of core in the user's language (translation context "core").
 QString worded(const Message& message);
+/// The same, as core's documents ask for it.
+std::string inWindow(const Message& message);
 
 /// "problem; expected." without the place, for where the eye already is.
 QString worded(const Error& error);

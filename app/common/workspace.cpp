@@ -4,6 +4,7 @@
 #include "app/common/wording.h"
 #include "core/store/file_io.h"
 #include "core/store/pin_gate.h"
+#include "core/store/sheet_review.h"
 
 namespace cw {
 
@@ -102,6 +103,13 @@ Result<SheetRow> Workspace::importSheet(std::string_view bytes, const Signed& by
 Result<void> Workspace::moveSheet(SheetMove move, const SheetRow& row, const Signed& by) {
   CW_TRY(deed, deedOf(by));
   CW_CHECK((m_shop->sheets().*move)(row.sheet, row.revision, deed));
+  emit sheetsChanged();
+  return {};
+}
+
+Result<void> Workspace::issueSheet(const SheetRow& row, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_CHECK(issueReviewed(*m_shop, row.sheet, row.revision, deed));
   emit sheetsChanged();
   return {};
 }

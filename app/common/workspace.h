@@ -46,6 +46,8 @@ class Workspace final : public QObject {
   Result<void> doToTool(ToolDeed deed, const std::string& tool, const Signed& by);
   Result<SheetRow> importSheet(std::string_view bytes, const Signed& by);
   Result<void> moveSheet(SheetMove move, const SheetRow& row, const Signed& by);
+  /// NotPermitted with the gravest finding if its review stops it.
+  Result<void> issueSheet(const SheetRow& row, const Signed& by);
 
   /// The shop's sealing key, from the key file of the settings or the one beside the shop file.
   Result<SecretKey> secretKey() const;

@@ -11,10 +11,6 @@ struct RecordText {
   Q_DECLARE_TR_FUNCTIONS(KeptRecord)
 };
 
-std::string inWindow(const Message& message) {
-  return fromQt(worded(message));
-}
-
 Result<KeptRecord> unsealed(Workspace& workspace, const JobRow& row) {
   CW_TRY(job, workspace.shop().ledger().refresh(row.job));
   CW_TRY(floor, workspace.shop().ledger().floor());

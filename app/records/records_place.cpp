@@ -10,6 +10,7 @@
 #include "app/common/sign_form.h"
 #include "app/common/style.h"
 #include "app/common/wording.h"
+#include "app/print/record_pdf.h"
 #include "core/report/csv.h"
 #include "core/report/record_document.h"
 #include "core/store/file_io.h"
@@ -115,12 +116,17 @@ void RecordsPlace::makeActions() {
   m_seal = m_page->addAction(tr("Seal"), "sealButton");
   m_seal->setProperty(kMainProperty, true);
   m_verify = m_page->addAction(tr("Verify"), "verifyButton");
+  QPushButton* pdf = m_page->addAction(tr("Save PDF…"), "pdfButton");
   m_json = m_page->addAction(tr("Save JSON…"), "jsonButton");
   QPushButton* csv = m_page->addAction(tr("Save CSV…"), "csvButton");
   m_addendum = m_page->addAction(tr("Addendum…"), "addendumButton");
   connect(m_seal, &QPushButton::clicked, this, &RecordsPlace::seal);
   connect(m_verify, &QPushButton::clicked, this, &RecordsPlace::verify);
   connect(m_addendum, &QPushButton::clicked, this, &RecordsPlace::askAddendum);
+  connect(pdf, &QPushButton::clicked, this, [this] {
+    if (const auto target = askPdf(this, tr("Save the record to hand over"), proposedName()))
+      savePdf(*target);
+  });
   connect(m_json, &QPushButton::clicked, this,
           [this] { saveJson(askPath(tr("Save the sealed record"), QStringLiteral("json"))); });
   connect(csv, &QPushButton::clicked, this,
@@ -179,8 +185,7 @@ void RecordsPlace::show(int row) {
   m_shown = std::move(*kept);
   m_seal->setVisible(m_shown->row.state == JobState::Finished);
   for (QPushButton* button : {m_verify, m_json, m_addendum}) button->setVisible(m_shown->sealed());
-  m_page->present(
-      recordDocument(m_shown->content, [](const Message& message) { return fromQt(worded(message)); }));
+  m_page->present(recordDocument(m_shown->content, inWindow));
 }
 
 void RecordsPlace::openRecord(const Id& job) {
@@ -213,10 +218,19 @@ void RecordsPlace::askAddendum() {
       [this, job = m_shown->row.job](const Signed& by) { return m_workspace.addAddendum(job, by); });
 }
 
+QString RecordsPlace::proposedName() const {
+  return toQt(m_shown->row.workOrder + " " + m_shown->row.machine)
+      .replace(QLatin1Char('/'), QLatin1Char('-'));
+}
+
 QString RecordsPlace::askPath(const QString& what, const QString& extension) {
-  const QString name = toQt(m_shown->row.workOrder + " " + m_shown->row.machine);
-  return QFileDialog::getSaveFileName(this, what, name + QLatin1Char('.') + extension,
+  return QFileDialog::getSaveFileName(this, what, proposedName() + QLatin1Char('.') + extension,
                                       QStringLiteral("*.") + extension);
+}
+
+void RecordsPlace::savePdf(const PdfTarget& target) {
+  sayWhether(writeRecordPdf(m_shown->content, {m_shown->record, m_shown->addenda}, target.path, target.size),
+             toQt(target.path));
 }
 
 void RecordsPlace::saveJson(const QString& path) {
@@ -229,8 +243,11 @@ void RecordsPlace::saveCsv(const QString& path) {
 
 void RecordsPlace::save(const QString& path, const std::string& bytes) {
   if (path.isEmpty()) return;
-  if (const auto written = writeFile(fromQt(path), bytes); !written)
-    return m_page->sayTrouble(wordedWithPlace(written.error()));
+  sayWhether(writeFile(fromQt(path), bytes), path);
+}
+
+void RecordsPlace::sayWhether(const Result<void>& written, const QString& path) {
+  if (!written) return m_page->sayTrouble(wordedWithPlace(written.error()));
   m_page->say(tr("Saved as %1.").arg(path));
 }
 

@@ -5,6 +5,7 @@
 #include "app/common/navigator.h"
 #include "app/common/row_model.h"
 #include "app/common/workspace.h"
+#include "app/print/ask_pdf.h"
 #include "app/records/kept_record.h"
 
 class QComboBox;
@@ -24,6 +25,7 @@ class RecordsPlace final : public QWidget {
 
   DeskPage* page() const { return m_page; }
   /// Writes the shown record into a file; says in the page what came of it.
+  void savePdf(const PdfTarget& target);
   void saveJson(const QString& path);
   void saveCsv(const QString& path);
 
@@ -43,8 +45,10 @@ class RecordsPlace final : public QWidget {
   void verify();
   void seal();
   void askAddendum();
+  QString proposedName() const;
   QString askPath(const QString& what, const QString& extension);
   void save(const QString& path, const std::string& bytes);
+  void sayWhether(const Result<void>& written, const QString& path);
 
   Workspace& m_workspace;
   RowModel<JobRow> m_model;

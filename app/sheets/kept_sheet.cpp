@@ -1,14 +1,12 @@
 #include "app/sheets/kept_sheet.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 
 #include "app/common/wording.h"
-#include "core/fastener/catalogue.h"
-#include "core/procedure/review.h"
 #include "core/procedure/sheet_file.h"
 #include "core/report/describe.h"
 #include "core/report/sheet_document.h"
+#include "core/store/sheet_review.h"
 
 namespace cw {
 namespace {
@@ -16,10 +14,6 @@ namespace {
 struct SheetText {
   Q_DECLARE_TR_FUNCTIONS(KeptSheet)
 };
-
-std::string inWindow(const Message& message) {
-  return fromQt(worded(message));
-}
 
 Section standing(const KeptSheet& kept) {
   Facts facts;
@@ -36,28 +30,17 @@ Section standing(const KeptSheet& kept) {
 
 }  // namespace
 
-Result<KeptSheet> keptSheet(Shop& shop, const SheetRow& row, const std::string& approver) {
+Result<KeptSheet> keptSheet(Shop& shop, const SheetRow& row) {
   KeptSheet out;
   out.row = row;
   CW_TRY(bytes, shop.sheets().bytes(row.digest));
   CW_TRY(sheet, readSheet(bytes));
-  CW_TRY(tools, shop.tools().all());
-  CW_TRY(active, shop.people().activeCount());
+  CW_TRY(findings, reviewAgainst(shop, sheet, ""));
   CW_TRY(history, shop.sheets().history(row.sheet, row.revision));
-  out.findings = review(sheet, {shippedCatalogue(), tools, approver, active == 1});
+  out.findings = std::move(findings);
   out.sheet = std::move(sheet);
   out.history = std::move(history);
   return out;
-}
-
-Result<void> issueKept(Workspace& workspace, const SheetRow& row, const Signed& by) {
-  CW_TRY(kept, keptSheet(workspace.shop(), row, fromQt(by.sign)));
-  const auto stops = std::find_if(kept.findings.begin(), kept.findings.end(), [](const Finding& finding) {
-    return finding.severity == Severity::Blocking;
-  });
-  if (stops != kept.findings.end())
-    return fail(ErrorCode::NotPermitted, stops->place, "", stops->problem, stops->cure);
-  return workspace.moveSheet(&Sheets::issue, row, by);
 }
 
 QString statusText(SheetStatus status) {

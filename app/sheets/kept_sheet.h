@@ -15,12 +15,8 @@ struct KeptSheet {
   std::vector<SheetEvent> history;
 };
 
-/// Reads and reviews it; `approver`: sign of who is to issue it, empty if nobody is asked yet.
-Result<KeptSheet> keptSheet(Shop& shop, const SheetRow& row, const std::string& approver = {});
-
-/// Issues a revision that is in review. NotPermitted with the gravest finding if its review stops it; else as
-/// Workspace::moveSheet.
-Result<void> issueKept(Workspace& workspace, const SheetRow& row, const Signed& by);
+/// Reads and reviews it.
+Result<KeptSheet> keptSheet(Shop& shop, const SheetRow& row);
 
 /// "draft", "issued" … in the user's language.
 QString statusText(SheetStatus status);

@@ -10,7 +10,9 @@
 #include "app/common/sign_form.h"
 #include "app/common/style.h"
 #include "app/common/wording.h"
+#include "app/print/document_pdf.h"
 #include "core/procedure/sheet_file.h"
+#include "core/report/paper_sheet.h"
 #include "core/store/file_io.h"
 
 namespace cw {
@@ -47,6 +49,7 @@ void SheetsPlace::makeActions(Navigator& navigator) {
   m_issue = m_page->addAction(tr("Issue"), "issueButton");
   m_sendBack = m_page->addAction(tr("Send back"), "sendBackButton");
   m_withdraw = m_page->addAction(tr("Withdraw"), "withdrawButton");
+  QPushButton* paper = m_page->addAction(tr("Save for paper…"), "paperButton");
   m_joint = new QComboBox;
   m_joint->setObjectName(QStringLiteral("jointChoice"));
   m_joint->setAccessibleName(tr("Joint whose specification Figures shows"));
@@ -54,6 +57,10 @@ void SheetsPlace::makeActions(Navigator& navigator) {
   m_figures = m_page->addAction(tr("Open in Figures"), "figuresButton");
   for (QPushButton* main : {m_submit, m_issue}) main->setProperty(kMainProperty, true);
   connect(m_figures, &QPushButton::clicked, this, [this, &navigator] { openFigures(navigator); });
+  connect(paper, &QPushButton::clicked, this, [this] {
+    const QString name = toQt(m_shown->sheet.title + " " + m_shown->sheet.revision);
+    if (const auto target = askPdf(this, tr("Save the sheet for paper"), name)) savePdf(*target);
+  });
   connect(m_submit, &QPushButton::clicked, this, [this] {
     askMove(tr("It goes to somebody else to be reviewed and issued."), tr("Submit"), &Sheets::submit);
   });
@@ -152,6 +159,13 @@ void SheetsPlace::openFigures(Navigator& navigator) {
   navigator.openFigures(*sheet.specification(joint.specification), *sheet.fastener(joint.fastener));
 }
 
+void SheetsPlace::savePdf(const PdfTarget& target) {
+  const Document document = backupSheet(m_shown->sheet, m_shown->row.digest, inWindow);
+  if (const auto written = writeDocumentPdf(document, target.path, target.size); !written)
+    return m_page->sayTrouble(wordedWithPlace(written.error()));
+  m_page->say(tr("Saved as %1.").arg(toQt(target.path)));
+}
+
 void SheetsPlace::askMove(const QString& states, const QString& button, SheetMove way) {
   m_page->form()->ask(
       {states, button, tr("Remark (may stay empty)")},
@@ -163,7 +177,7 @@ void SheetsPlace::askIssue() {
       {tr("Jobs start by this revision from now on; the one before is superseded. Whoever "
           "issues it had no hand in it."),
        tr("Issue"), tr("Remark (may stay empty)")},
-      [this, row = m_shown->row](const Signed& by) { return issueKept(m_workspace, row, by); });
+      [this, row = m_shown->row](const Signed& by) { return m_workspace.issueSheet(row, by); });
 }
 
 QWidget* makeSheetsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent) {

@@ -5,6 +5,7 @@
 #include "app/common/navigator.h"
 #include "app/common/row_model.h"
 #include "app/common/workspace.h"
+#include "app/print/ask_pdf.h"
 #include "app/sheets/kept_sheet.h"
 
 class QComboBox;
@@ -25,6 +26,8 @@ class SheetsPlace final : public QWidget {
   DeskPage* page() const { return m_page; }
   /// Asks for name and PIN to take the file in as a draft.
   void importFrom(const QString& path);
+  /// The shown revision on paper, with room to write; says in the page what came of it.
+  void savePdf(const PdfTarget& target);
 
  private:
   void makeActions(Navigator& navigator);

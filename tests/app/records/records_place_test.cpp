@@ -131,6 +131,11 @@ TEST_F(Records, AreSavedAsTheSealedBytesAndAsATable) {
   place.saveCsv(toQt(csv));
   EXPECT_EQ(test::need(readFile(json)), test::need(workspace.shop().records().bytes(job)));
   EXPECT_THAT(test::need(readFile(csv)), HasSubstr("lbf.in"));
+  const std::string pdf = (sample.folder() / "record.pdf").string();
+  place.savePdf({pdf, PageSize::Letter});
+  EXPECT_THAT(test::need(readFile(pdf)), AllOf(StartsWith("%PDF-"), HasSubstr("torque-record.json")));
+  place.savePdf({"/no/such/folder/record.pdf", PageSize::A4});
+  EXPECT_THAT(said(place).toStdString(), HasSubstr("/no/such/folder/record.pdf"));
   place.saveJson(QStringLiteral("/no/such/folder/record.json"));
   EXPECT_THAT(said(place).toStdString(), HasSubstr("/no/such/folder/record.json"));
 }

@@ -76,6 +76,16 @@ TEST_F(SheetsDesk, RefuseAFileThatIsNoSheetInOneSentence) {
   EXPECT_EQ(rows(*place.page()), 1);
 }
 
+TEST_F(SheetsDesk, GoToPaperWithRoomToWrite) {
+  open();
+  SheetsPlace place(workspace, navigator);
+  const std::string path = (sample.folder() / "sheet.pdf").string();
+  place.savePdf({path, PageSize::A4});
+  EXPECT_EQ(test::need(readFile(path)).substr(0, 5), "%PDF-");
+  place.savePdf({"/no/such/folder/sheet.pdf", PageSize::A4});
+  EXPECT_TRUE(said(place).contains(QLatin1String("/no/such/folder/sheet.pdf")));
+}
+
 TEST_F(SheetsDesk, CanBeLookedAt) {
   open();
   SheetsPlace place(workspace, navigator);
