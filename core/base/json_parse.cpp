@@ -31,15 +31,14 @@ class Builder final : public nlohmann::json_sax<nlohmann::json> {
 
   bool key(string_t& name) override {
     if (m_open.back()->find(name) != nullptr)
-      return refuse({"the key “%1” stands twice in one object", {shown(name)}});
+      return refuse({"the key “%1” stands twice in one object", {shown(name)}}, "keep one of the two");
     m_keys.back() = std::move(name);
     return true;
   }
 
   bool parse_error(std::size_t at, const std::string&, const nlohmann::detail::exception&) override {
     position = at > 0 ? at - 1 : 0;
-    if (problem.empty()) problem = "this is not valid JSON";
-    return false;
+    return problem.empty() ? refuse("this is not valid JSON", "write it as DEVELOPERS.md shows") : false;
   }
 
   /// The keys down to where reading stopped: "joints.passes".
@@ -51,13 +50,19 @@ class Builder final : public nlohmann::json_sax<nlohmann::json> {
   }
 
   Json root;
-  Message problem;
-  std::size_t position = 0;
+  Message problem, cure;
+  std::optional<std::size_t> position;  ///< of the byte that is no JSON; the path says where else
 
  private:
-  bool refuse(Message why) {
+  bool refuse(Message why, Message instead) {
     problem = std::move(why);
+    cure = std::move(instead);
     return false;
+  }
+  /// One value more, unless there are too many.
+  bool count() {
+    if (++m_values <= m_limits.values) return true;
+    return refuse({"there are more than %1 values", {std::to_string(m_limits.values)}}, "write fewer");
   }
 
   /// Puts a value where the next one belongs, and answers where it now stands.
@@ -68,16 +73,15 @@ class Builder final : public nlohmann::json_sax<nlohmann::json> {
     return &((*parent.object())[m_keys.back()] = std::move(value));
   }
   bool put(Json value) {
-    if (++m_values > m_limits.values)
-      return refuse({"there are more than %1 values", {std::to_string(m_limits.values)}});
+    if (!count()) return false;
     place(std::move(value));
     return true;
   }
   bool open(Json value) {
     if (m_open.size() >= m_limits.depth)
-      return refuse({"it is nested deeper than %1 levels", {std::to_string(m_limits.depth)}});
-    if (++m_values > m_limits.values)
-      return refuse({"there are more than %1 values", {std::to_string(m_limits.values)}});
+      return refuse({"it is nested deeper than %1 levels", {std::to_string(m_limits.depth)}},
+                    "nest it less deeply");
+    if (!count()) return false;
     m_open.push_back(place(std::move(value)));
     m_keys.emplace_back();
     return true;
@@ -125,8 +129,8 @@ Result<Json> parseJson(std::string_view text, const JsonLimits& limits) {
   Builder builder(limits);
   if (nlohmann::json::sax_parse(text.begin(), text.end(), &builder)) return std::move(builder.root);
   return fail(ErrorCode::InvalidInput,
-              builder.position > 0 ? lineAndColumn(text, builder.position) : builder.path(), "",
-              builder.problem, "a JSON text as DEVELOPERS.md describes it");
+              builder.position ? lineAndColumn(text, *builder.position) : builder.path(), "", builder.problem,
+              builder.cure);
 }
 
 }  // namespace cw

@@ -1,6 +1,7 @@
 #include "core/store/storage_error.h"
 
 #include <QSqlError>
+#include <filesystem>
 
 namespace cw {
 namespace {
@@ -34,6 +35,19 @@ Error constraintError(const std::string& words, const std::string& file) {
   return error(ErrorCode::NotPermitted, file, {"%1", {words}}, "nothing was changed");
 }
 
+Error diskFull(const std::string& file) {
+  return error(ErrorCode::DiskFull, file, "there is no room left on the disk",
+               "make room and enter it again; nothing was saved");
+}
+
+/// SQLite reports a write-ahead log that found no room as a broken read or write.
+bool noRoomBeside(const std::string& file) {
+  constexpr std::uintmax_t kLogNeeds = 64 * 1024;
+  std::error_code failed;
+  const auto space = std::filesystem::space(std::filesystem::absolute(file, failed).parent_path(), failed);
+  return !failed && space.available < kLogNeeds;
+}
+
 }  // namespace
 
 Error storageError(const QSqlError& reported, const std::string& file) {
@@ -48,8 +62,7 @@ Error storageError(const QSqlError& reported, const std::string& file) {
       return error(ErrorCode::ReadOnly, file, "the shop file cannot be written",
                    "ask for the right to write the file and its folder");
     case kFull:
-      return error(ErrorCode::DiskFull, file, "there is no room left on the disk",
-                   "make room and enter it again; nothing was saved");
+      return diskFull(file);
     case kCorrupt:
       return error(ErrorCode::Corrupt, file, "the shop file is damaged", "put back a backup");
     case kNotADatabase:
@@ -57,6 +70,7 @@ Error storageError(const QSqlError& reported, const std::string& file) {
     case kConstraint:
       return constraintError(words, file);
     default:
+      if ((code == kIoError || code == kCannotOpen) && noRoomBeside(file)) return diskFull(file);
       return error(ErrorCode::Storage, file, {"the shop file cannot be used: %1", {words}},
                    "check disk and folder");
   }

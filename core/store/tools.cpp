@@ -42,16 +42,16 @@ Result<TorqueTool> Tools::find(const std::string& id) {
 }
 
 Result<std::vector<ToolEvent>> Tools::history(const std::string& id) {
-  struct Line {
+  struct Logged {
     std::string event, by, at, remark, page;
   };
   CW_TRY(lines, collect(m_database.connection(),
                         "SELECT event, by, at, remark, page FROM tool_history WHERE tool = ? ORDER BY number",
                         {id}, [](const SqlRows& row) {
-                          return Line{row.text(0), row.text(1), row.text(2), row.text(3), row.text(4)};
+                          return Logged{row.text(0), row.text(1), row.text(2), row.text(3), row.text(4)};
                         }));
   std::vector<ToolEvent> out;
-  for (const Line& line : lines) {
+  for (const Logged& line : lines) {
     CW_TRY(at, parseRfc3339(line.at));
     CW_TRY(tool, toolOf(line.page));
     out.push_back({line.event, {line.by, at, line.remark}, std::move(tool)});
