@@ -115,6 +115,8 @@ Result<void> StepRules::operator()(const PassCounted& body) const {
 
 Result<void> StepRules::operator()(const Tightened& body) const {
   CW_TRY(index, stepInTurn(m_job, body.step));
+  if (m_job.sheet.steps[index].kind != StepKind::Tighten)
+    return at(body.step, Stage::TightenPosition).map([](auto) {});
   const auto& order = orderOf(m_job, m_job.sheet.steps[index]);
   CW_CHECK(knownPositions(order, {body.position}, "position"));
   const Tightening& now = m_job.steps[index].tightening;

@@ -20,10 +20,10 @@ std::string withSymbol(const std::string& digits, const Unit<Tag>& unit) {
   return digits + (unit.symbol == "°" ? "" : "\u2009") + std::string(unit.symbol);
 }
 
-/// A stated value as on screen, to the letter.
+/// A stated value as on screen, to the letter. Nothing stated gives no text; so do the two below.
 template <class Tag>
 std::string text(const Stated<Tag>& stated) {
-  return withSymbol(stated.digits, *stated.unit);
+  return stated.empty() ? std::string() : withSymbol(stated.digits, *stated.unit);
 }
 
 /// A derived value in a unit, to `digits` significant digits, as on screen.
@@ -35,13 +35,13 @@ std::string text(Quantity<Tag> value, const Unit<Tag>& unit, int digits = 3) {
 /// "60 inch-pounds": where a wrench is set.
 template <class Tag>
 std::string inWords(const Stated<Tag>& stated) {
-  return stated.digits + " " + std::string(stated.unit->words);
+  return stated.empty() ? std::string() : stated.digits + " " + std::string(stated.unit->words);
 }
 
 /// "60 lbf.in": plain ASCII for files and the command line; parse() reads it back.
 template <class Tag>
 std::string codeText(const Stated<Tag>& stated) {
-  return stated.digits + " " + std::string(stated.unit->code);
+  return stated.empty() ? std::string() : stated.digits + " " + std::string(stated.unit->code);
 }
 
 }  // namespace cw

@@ -64,15 +64,9 @@ class MainJob : public testing::Test {
     EXPECT_EQ(start.exit, 0) << start.err;
     return start.word("job");
   }
-  /// The lines with a sign-in before them: each call of the program begins without anybody signed in.
-  std::string linesFile(const std::string& source) const {
-    write("lines.jsonl", "{\"kind\":\"signed-in\",\"by\":\"mira\",\"pin\":\"2468\"}\n" + textOf(source));
-    return file("lines.jsonl");
-  }
-
   void walks(const std::string& sheetFile, const std::string& lines) {
     const std::string job = started(issued(sheetFile));
-    const Call enter = plainShop({"job", "enter", linesFile(lines), "--job", job});
+    const Call enter = plainShop({"job", "enter", lines, "--job", job});
     ASSERT_EQ(enter.exit, 0) << enter.err;
     EXPECT_THAT(enter.out, StartsWith("signed 2 "));
     ASSERT_EQ(shop({"job", "seal", "--job", job}).exit, 0);
@@ -103,7 +97,7 @@ TEST_F(MainJob, TheFlangeGoesFromSheetToVerifiedRecord) {
 
 TEST_F(MainJob, TheSameLinesTwiceDoubleNothing) {
   const std::string job = started(issued(resources("examples/flange_nps4_class150.json")));
-  const std::string lines = linesFile(resources("examples/flange_nps4_class150.jsonl"));
+  const std::string lines = resources("examples/flange_nps4_class150.jsonl");
   const Call first = plainShop({"job", "enter", lines, "--job", job});
   const Call again = plainShop({"job", "enter", lines, "--job", job});
   ASSERT_EQ(first.exit, 0) << first.err;

@@ -1,0 +1,150 @@
+#include <gtest/gtest.h>
+#include <sodium.h>
+
+#include "core/base/resource.h"
+#include "core/record/record_file.h"
+#include "core/record/verify.h"
+#include "tests/support/report_job.h"
+
+namespace cw {
+namespace {
+
+using namespace test;
+
+/// Every kind of entry with values of every sort, as a lines file may say them.
+std::vector<std::string> everyLine(const Sheet& sheet) {
+  std::vector<std::string> bodies{
+      R"("kind":"warnings-read")",
+      R"("kind":"done")",
+      R"("kind":"done","renewed":true,"batch":"7")",
+      R"("kind":"checked","answer":"yes")",
+      R"("kind":"checked","answer":"no","remark":"worn")",
+      R"("kind":"measured","reading":"0.05 mm")",
+      R"("kind":"measured","reading":"-1 parsec")",
+      R"("kind":"applied","batch":"7")",
+      R"("kind":"hand-started","count":4)",
+      R"("kind":"hand-started","count":-4,"stuck":["9"])",
+      R"("kind":"condition-confirmed","condition":"dry")",
+      R"("kind":"tool-set","tool":"T-07","setting":"65 lbf.in")",
+      R"("kind":"tool-set","tool":"T-07")",
+      R"("kind":"tool-set","tool":"","setting":"1e300 N.m")",
+      R"("kind":"counted","count":4)",
+      R"("kind":"counted","count":4,"pass":99)",
+      R"("kind":"tightened","position":"1","known":"clicked")",
+      R"("kind":"tightened","position":"77","known":"read","reading":"0 N.m")",
+      R"("kind":"tightened","position":"1","pass":-3,"target":"1 lbf.in","setting":"1 lbf.in")",
+      R"("kind":"check-pass")",
+      R"("kind":"check-pass","moved":["77"],"round":1000000)",
+      R"("kind":"witnessed","manner":"independent","what":["setting"],"tool":"T-07","setting":"65 lbf.in")",
+      R"("kind":"witnessed","manner":"watched","count":-1)",
+      R"("kind":"set-aside","reason":"wind")",
+      R"("kind":"left-blank","blank":"not-recorded","reason":"lost")",
+      R"("kind":"deviated","reason":"worn","allowed_by":"lena")",
+      R"("kind":"corrected","entry":1,"reason":"slip","value":"2")",
+      R"("kind":"corrected","entry":9007199254740991,"reason":"slip")",
+      R"("kind":"paused","reason":"lunch")",
+      R"("kind":"resumed")",
+      R"("kind":"taken-apart","from":"s1","reason":"leak")",
+      R"("kind":"taken-apart","from":"s99","reason":"leak")",
+      R"("kind":"repaired","reason":"insert","low":"1 N.m","aim":"2 N.m","high":"3 N.m")",
+      R"("kind":"clock-went-back")",
+      R"("kind":"finished")",
+      R"("kind":"signed-in")",
+      R"("kind":"started")"};
+  std::vector<std::string> out;
+  for (const std::string& body : bodies) {
+    out.push_back("{" + body + R"(,"by":"mira"})");
+    out.push_back("{" + body + R"(,"by":[{"person":"otto","tool":"T-99"}],"supervisor":"ada"})");
+    out.push_back("{" + body + R"(,"by":"mira","step":"no such step"})");
+    for (const Step& step : sheet.steps)
+      out.push_back("{" + body + R"(,"by":"mira","step":")" + step.id + "\"}");
+  }
+  return out;
+}
+
+TEST(AnyLine, AtAnyPointOfAJobIsAllowedOrRefusedInOneSentence) {
+  Bench whole;
+  ASSERT_EQ(whole.workThrough(""), "");
+  const std::vector<Kept> walked = whole.job().entries;
+  const std::vector<std::string> lines = everyLine(whole.job().sheet);
+  Bench bench;
+  int judged = 0, read = 0;
+  for (const Kept& kept : walked) {
+    const Entry& entry = kept.entry;
+    for (const std::string& line : lines) {
+      const auto draft = readDraftLine(line, 1, bench.job().id);
+      if (!draft) {
+        EXPECT_FALSE(sentence(draft.error()).empty()) << line;
+        continue;
+      }
+      ++read;
+      const Entry composed = compose(bench.job(), draft->draft, bench.floor(), entry.time);
+      if (const auto allowed = mayAppend(bench.job(), composed, bench.floor()); allowed) {
+        Job after = bench.job();
+        apply(after, composed);
+        next(after);
+      } else {
+        EXPECT_FALSE(sentence(allowed.error()).empty()) << line;
+        ++judged;
+      }
+    }
+    apply(bench.job(), entry);
+  }
+  EXPECT_TRUE(bench.job().finished);
+  EXPECT_GT(judged, 1000);
+  std::cout << read << " lines judged at " << walked.size() << " points, " << judged << " refused\n";
+}
+
+/// The record with one field of one entry's body given another value, hashed and signed anew by somebody who
+/// has the key.
+std::string forged(Json record, std::size_t row, const std::string& field, const Json& value) {
+  const auto file = readRecordFile(record);
+  Digest head = genesis(file->shop, file->job, sha256(file->sheet));
+  Json::Array& rows = *record.object()->at("entries").array();
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    Json& entry = rows[i].object()->at("entry");
+    if (i == row) entry.object()->at("body").set(field, value);
+    head = entryHash(head, canonical(entry));
+    rows[i].set("hash", hex(head));
+  }
+  record.set("head", hex(head));
+  record.set("signature", hex(sign(std::string(kRecordTag) + signedPart(record), steadyKey())));
+  return canonical(record);
+}
+
+TEST(AnyForgedField, IsReadWithoutHarm) {
+  Bench bench;
+  ASSERT_EQ(bench.workThrough(""), "");
+  const Json record = *parseJson(*sealRecord(bench.job(), bench.context(), steadyKey()));
+  const PublicKey key = publicOf(steadyKey());
+  ASSERT_TRUE(verifyRecord(canonical(record), key).good());
+  const std::vector<Json> values{Json(),
+                                 Json(true),
+                                 Json(0),
+                                 Json(-1),
+                                 Json(1'000'000'000),
+                                 Json(""),
+                                 Json("s1"),
+                                 Json("77"),
+                                 Json(std::string(2000, 'x')),
+                                 Json(Json::Array{}),
+                                 Json(Json::Object{}),
+                                 Json(Json::Array{Json("77")})};
+  const Json::Array& rows = *record.find("entries")->array();
+  int forgeries = 0, refused = 0;
+  for (std::size_t row = 0; row < rows.size(); ++row)
+    for (const auto& [field, was] : *rows[row].find("entry")->find("body")->object())
+      for (const Json& value : values) {
+        const std::string bytes = forged(record, row, field, value);
+        const Verification found = verifyRecord(bytes, key);
+        if (!found.good()) EXPECT_FALSE(sentence(found.problems.front()).empty());
+        refused += found.good() ? 0 : 1;
+        (void)readRecord(bytes);
+        ++forgeries;
+      }
+  EXPECT_GT(refused, forgeries / 2);
+  std::cout << forgeries << " forged fields read, " << refused << " refused by the rules\n";
+}
+
+}  // namespace
+}  // namespace cw
