@@ -4,6 +4,7 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/demo_shop.h"
+#include "app/print/joint_picture.h"
 #include "app/print/record_pdf.h"
 #include "core/base/resource.h"
 #include "core/record/verify.h"
@@ -13,6 +14,18 @@
 
 namespace cw {
 namespace {
+
+/// Every joint as it stood at the end, each a picture.
+Result<void> writePictures(const std::string& folder, const Job& job, const std::string& prefix,
+                           std::vector<std::string>& names) {
+  for (std::size_t i = 0; i < job.sheet.steps.size(); ++i) {
+    const Step& step = job.sheet.steps[i];
+    if (step.kind != StepKind::Tighten) continue;
+    names.push_back(prefix + "joint_" + step.joint + ".png");
+    CW_CHECK(writeJointPicture(drawingOf(job, i), folder + "/" + names.back()));
+  }
+  return {};
+}
 
 Result<std::vector<std::string>> writeJob(const std::string& folder, const DemoJob& job,
                                           const std::string& prefix) {
@@ -28,6 +41,7 @@ Result<std::vector<std::string>> writeJob(const std::string& folder, const DemoJ
       {prefix + "lines.jsonl", std::string(resource("demo/" + job.name + ".jsonl"))}};
   std::vector<std::string> out{prefix + "record.pdf"};
   CW_CHECK(writeRecordPdf(content, {job.record, {}}, folder + "/" + out.front(), PageSize::A4));
+  CW_CHECK(writePictures(folder, record.job, prefix, out));
   for (const auto& [name, bytes] : files) {
     CW_CHECK(writeFile(folder + "/" + name, bytes));
     out.push_back(name);

@@ -171,6 +171,7 @@ TEST(Demo, PlaysAndVerifies) {
   EXPECT_EQ(
       call({"record", "verify", folder.file("out/record.json"), "--key", folder.file("out/key.json")}).exit,
       0);
+  EXPECT_THAT(textOf(folder.file("out/joint_cover.png")), StartsWith("\x89PNG"));
   EXPECT_EQ(call({"--shop", folder.file("out/demo.shop"), "backup", folder.file("copy")}).exit, 0);
   EXPECT_EQ(call({"--shop", folder.file("copy"), "inspect"}).exit, 0);
   const Call again = call({"demo", "--out", folder.file("out")});

@@ -1,0 +1,31 @@
+#include "app/print/joint_picture.h"
+
+#include <QBuffer>
+#include <QImage>
+#include <QPainter>
+
+#include "app/common/joint_painter.h"
+#include "app/common/measures.h"
+#include "core/store/file_io.h"
+
+namespace cw {
+
+Result<void> writeJointPicture(const JointDrawing& drawing, const std::string& path) {
+  constexpr int kSide = 1000;
+  QImage image(kSide, kSide, QImage::Format_RGB32);
+  image.fill(Qt::white);
+  QPainter painter(&image);
+  painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+  QFont font(textFamily());
+  font.setPixelSize(24);
+  JointDrawingOptions options;
+  options.showOrder = true;
+  paintJoint(painter, image.rect(), drawing, JointInk::ofPaper(font), options);
+  painter.end();
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  image.save(&buffer, "PNG");
+  return writeFile(path, bytes.toStdString());
+}
+
+}  // namespace cw

@@ -1,0 +1,13 @@
+#pragma once
+#include <string>
+
+#include "core/base/result.h"
+#include "core/report/drawing.h"
+
+namespace cw {
+
+/// A joint as a PNG picture in ink on white, for where no document goes. Needs a QGuiApplication. The errors
+/// of writeFile.
+Result<void> writeJointPicture(const JointDrawing& drawing, const std::string& path);
+
+}  // namespace cw
