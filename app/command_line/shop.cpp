@@ -3,8 +3,8 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/open_shop.h"
-#include "core/record/key.h"
 #include "core/store/file_io.h"
+#include "core/store/found_shop.h"
 #include "core/store/register_file.h"
 
 namespace cw {
@@ -13,10 +13,6 @@ namespace {
 struct InitOptions {
   std::string name, secret, registerFile;
 };
-
-std::string secretPath(const InitOptions& init, const Options& options) {
-  return init.secret.empty() ? options.shopFile + ".secret-key" : init.secret;
-}
 
 Reply describe(const RegisterCounts& counts, const std::string& first) {
   Reply reply;
@@ -36,14 +32,9 @@ Result<Reply> init(const InitOptions& init, const Options& options) {
     CW_TRY(bytes, readFile(init.registerFile));
     registerBytes = std::move(bytes);
   }
-  const std::string secret = secretPath(init, options);
-  if (readFile(secret).has_value())
-    return fail(ErrorCode::AlreadyDone, "--secret", secret, "there is a key file of that name already",
-                "name another file");
+  const std::string secret = init.secret.empty() ? usualKeyFile(options.shopFile).string() : init.secret;
   SystemClock clock;
-  const SecretKey key = makeKey();
-  CW_TRY(shop, Shop::create(options.shopFile, init.name, publicOf(key), clock));
-  CW_CHECK(writeFile(secret, writeSecretKey(key), Access::OwnerOnly));
+  CW_TRY(shop, foundShop(options.shopFile, init.name, secret, clock));
   RegisterCounts counts;
   if (!registerBytes.empty()) {
     auto added = addRegister(*shop, registerBytes, {"", clock.now(), "shop init"});
@@ -83,7 +74,6 @@ void addShop(Commands& commands) {
     CW_TRY(bytes, readFile(*file));
     SystemClock clock;
     CW_TRY(opened, openShop(all, clock));
-    CW_CHECK(opened->people().require(*by, {Role::ShopLead}));
     CW_TRY(deed, signedDeed(*opened, clock, *by, *pinFile, terminal));
     return addRegister(*opened, bytes, deed).map([](const RegisterCounts& counts) {
       return describe(counts, "");

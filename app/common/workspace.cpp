@@ -3,6 +3,7 @@
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "core/store/file_io.h"
+#include "core/store/found_shop.h"
 #include "core/store/pin_gate.h"
 #include "core/store/sheet_review.h"
 
@@ -46,22 +47,30 @@ Result<Receipt> Workspace::enter(const Id& job, const QString& sign, Body body, 
   return receipt;
 }
 
-Result<void> Workspace::createShop(const QString& file, const QString& name, const QString& keyFile) {
-  const SecretKey key = makeKey();
-  CW_CHECK(writeFile(fromQt(keyFile), writeSecretKey(key), Access::OwnerOnly));
-  CW_TRY(shop, Shop::create(fromQt(file), fromQt(name), publicOf(key), m_clock));
+Result<void> Workspace::createShop(const NewShop& wanted) {
+  CW_TRY(lead, founder(fromQt(wanted.leadSign), fromQt(wanted.leadName), fromQt(wanted.leadPin)));
+  const QString keyFile = toQt(usualKeyFile(fromQt(wanted.file)).string());
+  CW_TRY(shop, foundShop(fromQt(wanted.file), fromQt(wanted.name), fromQt(keyFile), m_clock));
+  CW_CHECK(shop->people().add(lead));
   m_shop = std::move(shop);
-  Settings settings;
-  settings.setShopFile(file);
-  settings.setKeyFile(keyFile);
+  Settings().setShopFile(wanted.file);
   emit shopChanged();
   return {};
 }
 
+Result<RegisterCounts> Workspace::takeInRegister(std::string_view bytes, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_TRY(counts, addRegister(*m_shop, bytes, deed));
+  emit peopleChanged();
+  emit toolsChanged();
+  return counts;
+}
+
 Result<SecretKey> Workspace::secretKey() const {
-  QString file = Settings().keyFile();
-  if (file.isEmpty()) file = toQt(m_shop->file().string()) + QLatin1String(".secret-key");
-  CW_TRY(text, readFile(fromQt(file), 4096));
+  std::string file = usualKeyFile(m_shop->file()).string();
+  const QString elsewhere = Settings().keyFile();
+  if (!std::filesystem::exists(file) && !elsewhere.isEmpty()) file = fromQt(elsewhere);
+  CW_TRY(text, readFile(file, 4096));
   return readSecretKey(text);
 }
 

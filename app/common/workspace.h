@@ -2,6 +2,7 @@
 #include <QObject>
 #include <memory>
 
+#include "core/store/register_file.h"
 #include "core/store/shop.h"
 
 namespace cw {
@@ -9,6 +10,11 @@ namespace cw {
 /// What somebody says under their name and PIN.
 struct Signed {
   QString sign, pin, remark;
+};
+
+/// A shop to make, and who leads it.
+struct NewShop {
+  QString file, name, leadName, leadSign, leadPin;
 };
 
 /// What can happen to a tool, and to a revision of a sheet: Tools::drop, Sheets::submit …
@@ -24,9 +30,9 @@ class Workspace final : public QObject {
   explicit Workspace(Clock& clock, QObject* parent = nullptr);
   ~Workspace() override;
 
-  /// Opens or makes a shop file and forgets the one before. Errors of Shop.
+  /// Opens or makes a shop file and forgets the one before. Errors of Shop, foundShop and founder.
   Result<void> openShop(const QString& file);
-  Result<void> createShop(const QString& file, const QString& name, const QString& keyFile);
+  Result<void> createShop(const NewShop& wanted);
   bool hasShop() const { return m_shop != nullptr; }
   Shop& shop() { return *m_shop; }
   Clock& clock() { return m_clock; }
@@ -43,13 +49,14 @@ class Workspace final : public QObject {
   Result<void> addAddendum(const Id& job, const Signed& by);
 
   // The registers. Errors of PinGate and of what is done.
+  Result<RegisterCounts> takeInRegister(std::string_view bytes, const Signed& by);
   Result<void> doToTool(ToolDeed deed, const std::string& tool, const Signed& by);
   Result<SheetRow> importSheet(std::string_view bytes, const Signed& by);
   Result<void> moveSheet(SheetMove move, const SheetRow& row, const Signed& by);
   /// NotPermitted with the gravest finding if its review stops it.
   Result<void> issueSheet(const SheetRow& row, const Signed& by);
 
-  /// The shop's sealing key, from the key file of the settings or the one beside the shop file.
+  /// The shop's sealing key, from the key file beside the shop file or else the one of the settings.
   Result<SecretKey> secretKey() const;
 
   Id newId();

@@ -1,5 +1,6 @@
 #include "app/crib/crib_place.h"
 
+#include <QFileDialog>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -9,6 +10,7 @@
 #include "app/common/wording.h"
 #include "app/crib/tool_words.h"
 #include "core/report/record_words.h"
+#include "core/store/file_io.h"
 
 namespace cw {
 namespace {
@@ -41,6 +43,7 @@ CribPlace::CribPlace(Workspace& workspace, QWidget* parent)
   all->addWidget(m_page);
   setFocusProxy(m_page);
   makeActions();
+  makeImport();
   connect(m_page->search(), &QLineEdit::textChanged, m_page, &DeskPage::filter);
   connect(m_page, &DeskPage::chosen, this, &CribPlace::show);
   connect(&workspace, &Workspace::toolsChanged, this, &CribPlace::reload);
@@ -73,6 +76,34 @@ void CribPlace::makeActions() {
   });
 }
 
+void CribPlace::makeImport() {
+  m_import = new QPushButton(tr("Take in a register file…"));
+  m_import->setObjectName(QStringLiteral("registerButton"));
+  m_import->setToolTip(tr("Adds people, tools and machines"));
+  m_page->addBelowList(m_import);
+  connect(m_import, &QPushButton::clicked, this, [this] {
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Register to take in"), QString(), tr("Registers (*.json)"));
+    if (!path.isEmpty()) importFrom(path);
+  });
+}
+
+void CribPlace::importFrom(const QString& path) {
+  const auto bytes = readFile(fromQt(path));
+  if (!bytes) return m_page->sayTrouble(wordedWithPlace(bytes.error()));
+  m_page->say(QString());
+  m_page->form()->ask(
+      {tr("The people, tools and machines of %1 are added to the shop.").arg(path), tr("Take them in"), {}},
+      [this, file = *bytes](const Signed& by) -> Result<void> {
+        CW_TRY(counts, m_workspace.takeInRegister(file, by));
+        m_page->say(tr("Added %1 people, %2 tools and %3 machines.")
+                        .arg(counts.people)
+                        .arg(counts.tools)
+                        .arg(counts.machines));
+        return {};
+      });
+}
+
 void CribPlace::ask(const SignQuestion& question, ToolDeed deed) {
   m_page->form()->ask(question, [this, deed, id = fromQt(tool())](const Signed& by) {
     return m_workspace.doToTool(deed, id, by);
@@ -84,6 +115,7 @@ QString CribPlace::tool() const {
 }
 
 void CribPlace::reload() {
+  m_import->setVisible(m_workspace.hasShop());
   if (!m_workspace.hasShop()) return list({});
   const auto tools = m_workspace.shop().tools().all();
   if (tools) return list({tools->begin(), tools->end()});
@@ -105,7 +137,7 @@ void CribPlace::list(std::vector<TorqueTool> tools) {
 QString CribPlace::whenEmpty() const {
   if (!m_workspace.hasShop()) return tr("No shop file is open. Open one, and its tools stand here.");
   if (m_model.rowCount() > 0) return tr("No tool fits. Search by fewer letters.");
-  return tr("The crib is empty. Add the shop's tools from a register file: clampwright shop add FILE.");
+  return tr("The crib is empty. Add the shop's tools from a register file; DEVELOPERS.md shows one.");
 }
 
 void CribPlace::show(int row) {

@@ -21,9 +21,12 @@ class CribPlace final : public QWidget {
   explicit CribPlace(Workspace& workspace, QWidget* parent = nullptr);
 
   DeskPage* page() const { return m_page; }
+  /// Asks for name and PIN of a lead to add what the register file holds.
+  void importFrom(const QString& path);
 
  private:
   void makeActions();
+  void makeImport();
   void reload();
   void list(std::vector<TorqueTool> tools);
   QString whenEmpty() const;
@@ -36,7 +39,7 @@ class CribPlace final : public QWidget {
   Workspace& m_workspace;
   RowModel<TorqueTool> m_model;
   DeskPage* m_page;
-  QPushButton *m_drop, *m_quarantine, *m_release;
+  QPushButton *m_drop, *m_quarantine, *m_release, *m_import;
 };
 
 QWidget* makeCribPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);

@@ -29,7 +29,20 @@ MainWindow::MainWindow(Workspace& workspace) : m_workspace(workspace) {
   m_stack = new QStackedWidget;
   across->addWidget(m_stack, 1);
   setCentralWidget(body);
+  m_shopPage = new ShopPage(m_workspace);
+  m_stack->addWidget(m_shopPage);
   connectNavigator();
+  connect(&m_workspace, &Workspace::shopChanged, this, &MainWindow::showPlacesOrShopPage);
+  showPlacesOrShopPage();
+}
+
+void MainWindow::showShopPage() {
+  m_stack->setCurrentWidget(m_shopPage);
+  m_shopPage->setFocus(Qt::OtherFocusReason);
+}
+
+void MainWindow::showPlacesOrShopPage() {
+  if (!m_workspace.hasShop()) return showShopPage();
   const QString last = Settings().place();
   const bool known = m_buttons.contains(last);
   if (!places().empty()) show(known && last != QLatin1String("bench") ? last : places().front().key);
@@ -72,6 +85,11 @@ QWidget* MainWindow::makeLookButtons() {
   auto* box = new QWidget;
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(0, 0, 0, 0);
+  auto* shop = new QPushButton(tr("Shop file"));
+  shop->setObjectName(QStringLiteral("shopButton"));
+  shop->setToolTip(tr("Open another shop file, or make one"));
+  connect(shop, &QPushButton::clicked, this, &MainWindow::showShopPage);
+  down->addWidget(shop);
   auto* scheme = new QPushButton(tr("Light / dark"));
   scheme->setObjectName(QStringLiteral("schemeButton"));
   scheme->setShortcut(QKeySequence(Qt::Key_F9));

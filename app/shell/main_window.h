@@ -5,6 +5,7 @@
 #include "app/common/navigator.h"
 #include "app/common/place.h"
 #include "app/common/workspace.h"
+#include "app/shell/shop_page.h"
 
 class QAbstractButton;
 class QStackedWidget;
@@ -20,6 +21,7 @@ class MainWindow final : public QMainWindow {
   explicit MainWindow(Workspace& workspace);
 
   void show(const QString& placeKey);
+  ShopPage* shopPage() const { return m_shopPage; }
   QString shownPlace() const { return m_shown; }
   QWidget* placeWidget(const QString& placeKey) const;
 
@@ -31,10 +33,13 @@ class MainWindow final : public QMainWindow {
   QAbstractButton* makeRailButton(const Place& place, int number);
   QWidget* makeLookButtons();
   void connectNavigator();
+  void showShopPage();
+  void showPlacesOrShopPage();
 
   Workspace& m_workspace;
   Navigator m_navigator;
   QStackedWidget* m_stack = nullptr;
+  ShopPage* m_shopPage = nullptr;  ///< shown while no shop is open
   std::map<QString, QWidget*> m_places;
   std::map<QString, QAbstractButton*> m_buttons;
   QString m_shown;

@@ -12,13 +12,14 @@
 namespace cw {
 namespace {
 
+/// The shop file that the command line names; empty if it names none.
 QString shopFileFrom(int count, char** words) {
   for (int i = 1; i < count; ++i) {
     const std::string_view word = words[i];
     if (word == "--shop" && i + 1 < count) return toQt(words[i + 1]);
     if (word.starts_with("--shop=")) return toQt(word.substr(7));
   }
-  return Settings().shopFile();
+  return {};
 }
 
 }  // namespace
@@ -31,13 +32,15 @@ int runWindow(int count, char** words) {
   MainWindow::applyLook();
   SystemClock clock;
   Workspace workspace(clock);
-  if (const QString file = shopFileFrom(count, words); !file.isEmpty()) {
-    if (auto opened = workspace.openShop(file); !opened) {
+  const QString named = shopFileFrom(count, words);
+  if (!named.isEmpty()) {
+    if (auto opened = workspace.openShop(named); !opened) {
       std::cerr << "clampwright: " << sentence(opened.error()) << "\n";
       return exitCode(opened.error().code);
     }
   }
   MainWindow window(workspace);
+  if (named.isEmpty()) window.shopPage()->openFrom(Settings().shopFile());
   window.QMainWindow::show();
   return QApplication::exec();
 }

@@ -81,6 +81,8 @@ Result<void> checkNew(const std::vector<T>& all, const char* what, NameOf nameOf
 
 Result<RegisterCounts> addRegister(Shop& shop, std::string_view bytes, const Deed& deed,
                                    PinStrength strength) {
+  CW_TRY(active, shop.people().activeCount());
+  if (active > 0) CW_CHECK(shop.people().require(deed.by, {Role::ShopLead}));
   CW_TRY(all, readRegister(bytes, strength));
   CW_CHECK(checkNew(
       all.people, "people", [](const Person& p) -> const std::string& { return p.sign; },

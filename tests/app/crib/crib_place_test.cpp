@@ -31,6 +31,21 @@ TEST_F(Crib, MakesADroppedToolDueAtOnceUnderNameAndPin) {
   EXPECT_FALSE(offers(place, "dropButton"));
 }
 
+TEST_F(Crib, TakesInARegisterFileUnderTheNameOfALead) {
+  open();
+  CribPlace place(workspace);
+  const std::string path = (sample.folder() / "register.json").string();
+  test::need(writeFile(path, R"({"format":"clampwright.register","version":1,
+    "people":[{"sign":"jo","name":"Jo Hale","roles":["technician"],"pin":"4321"}],"machines":[{"id":"M-9"}]})"));
+  place.importFrom(toQt(path));
+  sign(place, QStringLiteral("mira"), pin);
+  EXPECT_FALSE(said(place, "signSaid").isEmpty()) << "a technician may not";
+  sign(place, QStringLiteral("lena"), pin);
+  EXPECT_TRUE(said(place).contains(QLatin1String("1 people")));
+  EXPECT_TRUE(workspace.shop().people().find("jo").has_value());
+  EXPECT_TRUE(workspace.shop().machines().find("M-9").has_value());
+}
+
 TEST_F(Crib, PutsAToolInQuarantineAndReleasesIt) {
   open();
   const CribPlace place(workspace);
