@@ -42,6 +42,7 @@ BenchPlace::BenchPlace(Workspace& workspace, Navigator& navigator, QWidget* pare
 void BenchPlace::showList() {
   m_list->refresh();
   setCurrentWidget(m_list);
+  setFocusProxy(m_list);
   m_list->setFocus();
 }
 

@@ -84,6 +84,7 @@ void JobList::refresh() {
   m_open->setEnabled(!rows->empty());
   m_open->setProperty(kMainProperty, !rows->empty());
   m_start->setProperty(kMainProperty, rows->empty());
+  setFocusProxy(rows->empty() ? static_cast<QWidget*>(m_start) : m_list);
   if (!rows->empty()) m_list->setCurrentRow(0);
 }
 
