@@ -20,6 +20,14 @@ constexpr char kDots[] = "look/dotsPerMillimetre";
 constexpr char kShopFile[] = "shop/file";
 constexpr char kKeyFile[] = "shop/key";
 constexpr char kPlace[] = "window/place";
+constexpr char kFigure[] = "window/figure";
+
+QString inputKey(const QString& input) {
+  return QLatin1String("figures/input/") + input;
+}
+QString unitKey(const QString& input) {
+  return QLatin1String("figures/unit/") + input;
+}
 
 }  // namespace
 
@@ -64,6 +72,27 @@ QString Settings::place() const {
 }
 void Settings::setPlace(const QString& name) {
   setValue(kPlace, name);
+}
+
+QString Settings::figureInput(const QString& input) const {
+  return QSettings().value(inputKey(input)).toString();
+}
+void Settings::setFigureInput(const QString& input, const QString& text) {
+  QSettings().setValue(inputKey(input), text);
+}
+
+QString Settings::figureUnit(const QString& input) const {
+  return QSettings().value(unitKey(input)).toString();
+}
+void Settings::setFigureUnit(const QString& input, const QString& code) {
+  QSettings().setValue(unitKey(input), code);
+}
+
+QString Settings::figure() const {
+  return value(kFigure).toString();
+}
+void Settings::setFigure(const QString& key) {
+  setValue(kFigure, key);
 }
 
 DecimalMark Settings::decimalMark() const {

@@ -27,6 +27,13 @@ class Settings {
   QString place() const;  ///< shown last
   void setPlace(const QString& name);
 
+  QString figureInput(const QString& input) const;  ///< what stands in an input of Figures
+  void setFigureInput(const QString& input, const QString& text);
+  QString figureUnit(const QString& input) const;  ///< code of the unit that was typed there last
+  void setFigureUnit(const QString& input, const QString& code);
+  QString figure() const;  ///< computation shown last
+  void setFigure(const QString& key);
+
   DecimalMark decimalMark() const;  ///< the locale's
 };
 

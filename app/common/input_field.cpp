@@ -1,0 +1,70 @@
+#include "app/common/input_field.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "app/common/labels.h"
+#include "app/common/measures.h"
+
+namespace cw {
+
+InputField::InputField(const Words& words, QWidget* parent)
+    : QWidget(parent), m_words(words), m_edit(new QLineEdit), m_found(textLabel({}, deskFont())) {
+  const QString shown = words.optional ? tr("%1 (may stay empty)").arg(words.label) : words.label;
+  auto* label = textLabel(shown, deskFont(), QPalette::PlaceholderText);
+  label->setBuddy(m_edit);
+  m_edit->setObjectName(words.name + QLatin1String("Field"));
+  m_edit->setAccessibleName(words.label);
+  m_edit->setPlaceholderText(words.example);
+  m_found->setObjectName(words.name + QLatin1String("Found"));
+  m_found->hide();
+  auto* down = new QVBoxLayout(this);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(2);
+  down->addWidget(label);
+  down->addWidget(m_edit);
+  down->addWidget(m_found);
+  setFocusProxy(m_edit);
+  connect(m_edit, &QLineEdit::textEdited, this, [this] {
+    m_mark = Settings().decimalMark();
+    emit edited();
+  });
+  connect(m_edit, &QLineEdit::editingFinished, this, &InputField::settle);
+}
+
+std::string InputField::text() const {
+  return fromQt(m_edit->text().trimmed());
+}
+
+void InputField::setText(const QString& text) {
+  m_mark = DecimalMark::Point;
+  m_edit->setText(text);
+}
+
+QString InputField::settled() const {
+  return understood().value_or(m_edit->text().trimmed());
+}
+
+void InputField::settle() {
+  const QString text = settled();
+  if (text != m_edit->text() && understood()) setText(text);
+}
+
+void InputField::find(const QString& sentence) {
+  m_found->setForegroundRole(QPalette::PlaceholderText);
+  m_found->setText(sentence);
+  m_found->setVisible(!sentence.isEmpty());
+  m_edit->setAccessibleDescription(sentence);
+}
+
+void InputField::findTrouble(const QString& sentence) {
+  find(sentence);
+  m_found->setForegroundRole(QPalette::BrightText);
+}
+
+QString InputField::found() const {
+  return m_found->text();
+}
+
+}  // namespace cw

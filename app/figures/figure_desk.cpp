@@ -1,0 +1,21 @@
+#include "app/common/settings.h"
+#include "app/figures/figure.h"
+
+namespace cw {
+
+QString FigureDesk::valueOf(const QString& input) const {
+  return Settings().figureInput(input);
+}
+
+void FigureDesk::setValue(const QString& input, const QString& text) {
+  if (text == valueOf(input)) return;
+  Settings().setFigureInput(input, text);
+  emit valueChanged(input, text);
+}
+
+void FigureDesk::carry(const QString& figure, const std::map<QString, QString>& values) {
+  for (const auto& [input, text] : values) setValue(input, text);
+  emit figureWanted(figure);
+}
+
+}  // namespace cw

@@ -1,0 +1,126 @@
+#include "app/figures/figure_page.h"
+
+#include <QEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "app/common/labels.h"
+#include "app/common/measures.h"
+#include "app/figures/outcome_view.h"
+
+namespace cw {
+namespace {
+
+constexpr int kPageMargin = 24, kPageGap = 16, kFormLetters = 34, kOutcomeLetters = 46;
+
+}  // namespace
+
+FigurePage::FigurePage(FigureDesk& desk, const QString& title, const QString& purpose)
+    : m_desk(desk),
+      m_formSide(new QWidget),
+      m_form(new QVBoxLayout(m_formSide)),
+      m_outcome(new OutcomeView(desk)) {
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setFocusPolicy(Qt::NoFocus);
+  auto* body = new QWidget;
+  auto* down = new QVBoxLayout(body);
+  down->setContentsMargins(kPageMargin, kPageMargin, kPageMargin, kPageMargin);
+  down->setSpacing(kPageGap);
+  down->addWidget(textLabel(title, deskFont(2, QFont::Bold)));
+  down->addWidget(textLabel(purpose, deskFont(), QPalette::PlaceholderText));
+  m_across = new QBoxLayout(QBoxLayout::LeftToRight);
+  m_across->setSpacing(2 * kPageMargin);
+  m_form->setContentsMargins(0, 0, 0, 0);
+  m_form->setSpacing(kPageGap);
+  m_form->addStretch(1);
+  m_across->addWidget(m_formSide, 2);
+  m_across->addWidget(m_outcome, 3);
+  down->addLayout(m_across, 1);
+  setWidget(body);
+  connect(&desk, &FigureDesk::valueChanged, this, &FigurePage::follow);
+}
+
+void FigurePage::take(InputField* field) {
+  m_fields.push_back(field);
+  field->setText(m_desk.valueOf(field->name()));
+  if (m_fields.size() == 1) setFocusProxy(field);
+  addToForm(field);
+  connect(field, &InputField::edited, this, [this, field] {
+    if (const auto understood = field->understood()) m_desk.setValue(field->name(), *understood);
+    refresh();
+  });
+}
+
+void FigurePage::addToForm(QWidget* widget) {
+  m_form->insertWidget(m_form->count() - 1, widget);
+}
+
+/// Another computation typed into an input that this one has too.
+void FigurePage::follow(const QString& input, const QString& text) {
+  for (InputField* field : m_fields)
+    if (field->name() == input && !field->edit()->hasFocus()) field->setText(text);
+  if (isVisible()) refresh();
+}
+
+void FigurePage::refresh() {
+  findInFields();
+  remarkInputs();
+  if (const QStringList wanted = stillWanted(); !wanted.isEmpty()) return m_outcome->askFor(wanted);
+  const auto outcome = compute();
+  if (outcome) return m_outcome->present(*outcome);
+  if (refuseAtItsField(outcome.error()))
+    m_outcome->refuse(tr("Nothing is computed until what is refused is put right."));
+  else
+    m_outcome->refuse(wordedWithPlace(outcome.error()));
+}
+
+void FigurePage::findInFields() {
+  for (InputField* field : m_fields) {
+    const QString problem = field->problem();
+    problem.isEmpty() ? field->find(field->remark()) : field->findTrouble(problem);
+  }
+}
+
+bool FigurePage::refuseAtItsField(const Error& error) {
+  for (InputField* field : m_fields) {
+    if (fromQt(field->name()) != error.place) continue;
+    field->findTrouble(worded(error));
+    return true;
+  }
+  return false;
+}
+
+QStringList FigurePage::stillWanted() const {
+  QStringList out;
+  for (const InputField* field : m_fields)
+    if (!field->optional() && field->empty()) out << field->label();
+  return out;
+}
+
+void FigurePage::showEvent(QShowEvent* event) {
+  QScrollArea::showEvent(event);
+  arrange();
+  refresh();
+}
+
+void FigurePage::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  arrange();
+}
+
+void FigurePage::changeEvent(QEvent* event) {
+  QScrollArea::changeEvent(event);
+  if (event->type() == QEvent::FontChange) arrange();
+}
+
+/// Side by side only where both have room.
+void FigurePage::arrange() {
+  const int letter = fontMetrics().averageCharWidth();
+  const bool wide = width() >= (kFormLetters + kOutcomeLetters) * letter + 4 * kPageMargin;
+  m_across->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+}  // namespace cw

@@ -1,0 +1,73 @@
+#include "app/figures/figures_place.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QListWidget>
+#include <QStackedWidget>
+
+#include "app/common/settings.h"
+
+namespace cw {
+
+FiguresPlace::FiguresPlace(Navigator&, QWidget* parent)
+    : QWidget(parent), m_list(new QListWidget), m_pages(new QStackedWidget) {
+  auto* across = new QHBoxLayout(this);
+  across->setContentsMargins(0, 0, 0, 0);
+  across->setSpacing(0);
+  across->addWidget(makeList());
+  across->addWidget(m_pages, 1);
+  setFocusProxy(m_list);
+  connect(&m_desk, &FigureDesk::figureWanted, this, &FiguresPlace::show);
+  connect(m_list, &QListWidget::currentRowChanged, this, &FiguresPlace::showRow);
+  show(Settings().figure());
+}
+
+QWidget* FiguresPlace::makeList() {
+  m_list->setObjectName(QStringLiteral("figureList"));
+  m_list->setAccessibleName(tr("Computations"));
+  m_list->setFrameShape(QFrame::NoFrame);
+  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  m_list->setWordWrap(true);
+  for (const Figure& figure : figures()) {
+    auto* item = new QListWidgetItem(QCoreApplication::translate("figures", figure.title));
+    item->setData(Qt::UserRole, figure.key);
+    m_list->addItem(item);
+  }
+  m_list->setSpacing(4);
+  m_list->setFixedWidth(m_list->fontMetrics().averageCharWidth() * 26);
+  return m_list;
+}
+
+/// The first one if there is none of that name.
+void FiguresPlace::show(const QString& key) {
+  int row = 0;
+  for (int i = 0; i < m_list->count(); ++i)
+    if (m_list->item(i)->data(Qt::UserRole).toString() == key) row = i;
+  m_list->setCurrentRow(row);
+}
+
+QString FiguresPlace::shown() const {
+  return m_list->currentItem()->data(Qt::UserRole).toString();
+}
+
+void FiguresPlace::showRow(int row) {
+  if (row < 0) return;
+  const Figure& figure = figures()[static_cast<std::size_t>(row)];
+  m_pages->setCurrentWidget(pageOf(figure));
+  Settings().setFigure(figure.key);
+}
+
+QWidget* FiguresPlace::pageOf(const Figure& figure) {
+  QWidget*& page = m_made[figure.key];
+  if (page == nullptr) {
+    page = figure.make(m_desk, m_pages);
+    m_pages->addWidget(page);
+  }
+  return page;
+}
+
+QWidget* makeFiguresPlace(Workspace&, Navigator& navigator, QWidget* parent) {
+  return new FiguresPlace(navigator, parent);
+}
+
+}  // namespace cw

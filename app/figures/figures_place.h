@@ -1,0 +1,39 @@
+#pragma once
+#include <QWidget>
+#include <map>
+
+#include "app/common/navigator.h"
+#include "app/figures/figure.h"
+
+class QListWidget;
+class QStackedWidget;
+
+namespace cw {
+
+class Workspace;
+
+/// Figures: the computations on the left, one of them on the right.
+class FiguresPlace final : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FiguresPlace(Navigator& navigator, QWidget* parent = nullptr);
+
+  void show(const QString& key);
+  QString shown() const;
+  FigureDesk& desk() { return m_desk; }
+
+ private:
+  QWidget* makeList();
+  QWidget* pageOf(const Figure& figure);
+  void showRow(int row);
+
+  FigureDesk m_desk;
+  QListWidget* m_list;
+  QStackedWidget* m_pages;
+  std::map<QString, QWidget*> m_made;
+};
+
+QWidget* makeFiguresPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);
+
+}  // namespace cw

@@ -1,0 +1,86 @@
+#include "core/fastener/condition_text.h"
+
+#include <cctype>
+
+#include "core/units/format.h"
+#include "core/units/typed_text.h"
+
+namespace cw {
+namespace {
+
+constexpr double kMostNutFactor = 1, kMostFriction = 0.5;
+
+/// What stands behind "K" or "µ", if the text starts so and a number follows.
+std::optional<std::string_view> numbersBehind(std::string_view text,
+                                              std::initializer_list<std::string_view> symbols) {
+  for (const std::string_view symbol : symbols) {
+    if (!text.starts_with(symbol)) continue;
+    std::string_view rest = withoutOuterBlanks(text.substr(symbol.size()));
+    if (rest.starts_with("=")) rest = withoutOuterBlanks(rest.substr(1));
+    const bool number = !rest.empty() && (std::isdigit(static_cast<unsigned char>(rest.front())) != 0 ||
+                                          rest.front() == '.' || rest.front() == '-');
+    if (number) return rest;
+  }
+  return std::nullopt;
+}
+
+std::pair<std::string_view, std::string_view> parted(std::string_view text,
+                                                     std::initializer_list<std::string_view> marks) {
+  for (const std::string_view mark : marks)
+    if (const std::size_t at = text.find(mark, 1); at != std::string_view::npos)
+      return {withoutOuterBlanks(text.substr(0, at)), withoutOuterBlanks(text.substr(at + mark.size()))};
+  return {text, {}};
+}
+
+Result<double> numberIn(std::string_view text, double most, DecimalMark mark) {
+  CW_TRY(digits, parseNumber(text, mark));
+  const double value = numberOf(digits);
+  if (value > 0 && value <= most) return value;
+  return fail(ErrorCode::OutOfRange, "condition", text,
+              {"%1 is outside what has been measured", {shown(text)}},
+              {"write a number above 0, up to %1", {significant(most, 2)}});
+}
+
+Result<Range> rangeIn(std::string_view text, double most, DecimalMark mark) {
+  const auto [lowText, highText] = parted(text, {" to ", "–", "-"});
+  CW_TRY(low, numberIn(lowText, most, mark));
+  if (highText.empty()) return Range{low, low, low};
+  CW_TRY(high, numberIn(highText, most, mark));
+  if (low <= high) return Range{low, (low + high) / 2, high};
+  return fail(ErrorCode::OutOfRange, "condition", text, {"the range %1 falls", {shown(text)}},
+              "write the lower number first");
+}
+
+Condition byHand(std::string_view text) {
+  Condition condition;
+  condition.name = std::string(text);
+  condition.label = condition.name;
+  condition.provenance = {"as typed", true, ""};
+  return condition;
+}
+
+}  // namespace
+
+Result<Condition> writtenCondition(std::string_view text, const Catalogue& catalogue, DecimalMark mark) {
+  const std::string_view written = withoutOuterBlanks(text);
+  if (const auto factor = numbersBehind(written, {"K", "k"})) {
+    Condition condition = byHand(written);
+    CW_TRY(range, rangeIn(*factor, kMostNutFactor, mark));
+    condition.nutFactor = range;
+    return condition;
+  }
+  if (const auto friction = numbersBehind(written, {"µ", "μ", "mu"})) {
+    Condition condition = byHand(written);
+    const auto [inThread, inBearing] = parted(*friction, {"/", " and "});
+    CW_TRY(thread, rangeIn(inThread, kMostFriction, mark));
+    condition.threadFriction = thread;
+    condition.bearingFriction = thread;
+    if (inBearing.empty()) return condition;
+    CW_TRY(bearing, rangeIn(inBearing, kMostFriction, mark));
+    condition.bearingFriction = bearing;
+    return condition;
+  }
+  return catalogue.condition(written);
+}
+
+}  // namespace cw
