@@ -33,6 +33,11 @@ InputField::InputField(const Words& words, QWidget* parent)
   connect(m_edit, &QLineEdit::editingFinished, this, &InputField::settle);
 }
 
+/// The line loses focus, and says so, when it is already half gone.
+InputField::~InputField() {
+  m_edit->disconnect(this);
+}
+
 std::string InputField::text() const {
   return fromQt(m_edit->text().trimmed());
 }

@@ -22,6 +22,7 @@ class InputField : public QWidget {
     bool optional = false;
   };
   explicit InputField(const Words& words, QWidget* parent = nullptr);
+  ~InputField() override;
 
   const QString& name() const { return m_words.name; }
   const QString& label() const { return m_words.label; }
@@ -30,6 +31,8 @@ class InputField : public QWidget {
 
   std::string text() const;
   bool empty() const { return text().empty(); }
+  /// How its numbers are written: as the locale has it while one types, with a point otherwise.
+  DecimalMark numberMark() const { return m_mark; }
   /// Puts a text there that the program wrote: its numbers have a point. `edited` is not sent.
   void setText(const QString& text);
 
@@ -48,7 +51,6 @@ class InputField : public QWidget {
   void edited();
 
  protected:
-  DecimalMark mark() const { return m_mark; }
   /// The text that stands there once the user has left it.
   virtual QString settled() const;
 

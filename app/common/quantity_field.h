@@ -19,9 +19,9 @@ class QuantityField final : public InputField {
     const std::string typed = text();
     const Unit<Tag>* unit = rememberedUnit();
     if (unit != nullptr)
-      if (const auto digits = parseNumber(typed, mark(), kKindOf<Tag>.mayBeNegative))
+      if (const auto digits = parseNumber(typed, numberMark(), kKindOf<Tag>.mayBeNegative))
         return statedFromCode<Tag>(*digits, unit->code);
-    return parse<Tag>(typed, mark()).map_error([this](Error error) {
+    return parse<Tag>(typed, numberMark()).map_error([this](Error error) {
       return error.place = fromQt(name()), error;
     });
   }
@@ -45,7 +45,7 @@ class QuantityField final : public InputField {
   }
   QString remark() const override {
     const auto found = stated();
-    const bool bare = found && parseNumber(text(), mark(), kKindOf<Tag>.mayBeNegative).has_value();
+    const bool bare = found && parseNumber(text(), numberMark(), kKindOf<Tag>.mayBeNegative).has_value();
     return bare ? tr("Taken as %1, the unit last used here.").arg(toQt(cw::text(*found))) : QString();
   }
 

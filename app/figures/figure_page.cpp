@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/labels.h"
 #include "app/common/measures.h"
@@ -11,6 +12,35 @@
 
 namespace cw {
 namespace {
+
+/// Inputs that the engine calls by another name than the form.
+constexpr std::pair<const char*, const char*> kOtherNames[] = {{"wrench length", "length"},
+                                                               {"adapter offset", "offset"},
+                                                               {"adapter angle", "angle"},
+                                                               {"prevailing torque", "prevailing"},
+                                                               {"tolerance, low", "tolerance"},
+                                                               {"tolerance, high", "tolerance"},
+                                                               {"tool deviation", "deviation"},
+                                                               {"snug load", "snug"},
+                                                               {"plain length", "plain"},
+                                                               {"threaded length", "threaded"},
+                                                               {"grip length", "threaded"},
+                                                               {"bearing face", "face"},
+                                                               {"clearance hole", "face"},
+                                                               {"nut factor", "condition"},
+                                                               {"thread friction", "condition"},
+                                                               {"bearing friction", "condition"},
+                                                               {"share of yield", "load"},
+                                                               {"clamp load", "load"},
+                                                               {"share", "load"},
+                                                               {"clamp load", "angleLoad"}};
+
+bool isInputOf(const std::string& place, const QString& input) {
+  if (fromQt(input) == place) return true;
+  return std::any_of(std::begin(kOtherNames), std::end(kOtherNames), [&](const auto& pair) {
+    return place == pair.first && input == QLatin1String(pair.second);
+  });
+}
 
 constexpr int kPageMargin = 24, kPageGap = 16, kFormLetters = 34, kOutcomeLetters = 46;
 
@@ -46,16 +76,12 @@ FigurePage::FigurePage(FigureDesk& desk, const QString& title, const QString& pu
 void FigurePage::take(InputField* field) {
   m_fields.push_back(field);
   field->setText(m_desk.valueOf(field->name()));
-  if (m_fields.size() == 1) setFocusProxy(field);
-  addToForm(field);
+  if (focusProxy() == nullptr) setFocusProxy(field);
+  m_form->insertWidget(m_form->count() - 1, field);
   connect(field, &InputField::edited, this, [this, field] {
     if (const auto understood = field->understood()) m_desk.setValue(field->name(), *understood);
     refresh();
   });
-}
-
-void FigurePage::addToForm(QWidget* widget) {
-  m_form->insertWidget(m_form->count() - 1, widget);
 }
 
 /// Another computation typed into an input that this one has too.
@@ -86,11 +112,18 @@ void FigurePage::findInFields() {
 
 bool FigurePage::refuseAtItsField(const Error& error) {
   for (InputField* field : m_fields) {
-    if (fromQt(field->name()) != error.place) continue;
+    if (!isInputOf(error.place, field->name())) continue;
     field->findTrouble(worded(error));
     return true;
   }
   return false;
+}
+
+/// The keyboard goes to what is still to be typed.
+void FigurePage::pointFocus() {
+  for (InputField* field : m_fields)
+    if (!field->optional() && field->empty()) return setFocusProxy(field);
+  setFocusProxy(m_fields.front());
 }
 
 QStringList FigurePage::stillWanted() const {
@@ -104,6 +137,7 @@ void FigurePage::showEvent(QShowEvent* event) {
   QScrollArea::showEvent(event);
   arrange();
   refresh();
+  pointFocus();
 }
 
 void FigurePage::resizeEvent(QResizeEvent* event) {

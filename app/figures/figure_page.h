@@ -30,7 +30,6 @@ class FigurePage : public QScrollArea {
     take(field);
     return field;
   }
-  void addToForm(QWidget* widget);
 
   virtual Result<Outcome> compute() const = 0;
   /// Says what is found about inputs beside what each finds itself.
@@ -50,6 +49,7 @@ class FigurePage : public QScrollArea {
   bool refuseAtItsField(const Error& error);
   QStringList stillWanted() const;
   void arrange();
+  void pointFocus();
 
   FigureDesk& m_desk;
   std::vector<InputField*> m_fields;

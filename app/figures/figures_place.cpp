@@ -3,21 +3,31 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QListWidget>
+#include <QShortcut>
 #include <QStackedWidget>
 
 #include "app/common/settings.h"
+#include "app/figures/from_specification.h"
 
 namespace cw {
 
-FiguresPlace::FiguresPlace(Navigator&, QWidget* parent)
+FiguresPlace::FiguresPlace(Navigator& navigator, QWidget* parent)
     : QWidget(parent), m_list(new QListWidget), m_pages(new QStackedWidget) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(0, 0, 0, 0);
   across->setSpacing(0);
   across->addWidget(makeList());
   across->addWidget(m_pages, 1);
-  setFocusProxy(m_list);
-  connect(&m_desk, &FigureDesk::figureWanted, this, &FiguresPlace::show);
+  connect(&m_desk, &FigureDesk::figureWanted, this, [this](const QString& key) {
+    show(key);
+    m_pages->currentWidget()->setFocus(Qt::OtherFocusReason);
+  });
+  connect(&navigator, &Navigator::figuresWanted, this,
+          [this](const Specification& specification, const Fastener& fastener) {
+            m_desk.carry(QStringLiteral("guard"), inputsFrom(specification, fastener));
+          });
+  addStepKey(QKeySequence(Qt::CTRL | Qt::Key_PageDown), 1);
+  addStepKey(QKeySequence(Qt::CTRL | Qt::Key_PageUp), -1);
   connect(m_list, &QListWidget::currentRowChanged, this, &FiguresPlace::showRow);
   show(Settings().figure());
 }
@@ -28,6 +38,7 @@ QWidget* FiguresPlace::makeList() {
   m_list->setFrameShape(QFrame::NoFrame);
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_list->setWordWrap(true);
+  m_list->setToolTip(tr("Ctrl+Page down and Ctrl+Page up go from one to the next"));
   for (const Figure& figure : figures()) {
     auto* item = new QListWidgetItem(QCoreApplication::translate("figures", figure.title));
     item->setData(Qt::UserRole, figure.key);
@@ -36,6 +47,14 @@ QWidget* FiguresPlace::makeList() {
   m_list->setSpacing(4);
   m_list->setFixedWidth(m_list->fontMetrics().averageCharWidth() * 26);
   return m_list;
+}
+
+void FiguresPlace::addStepKey(const QKeySequence& key, int step) {
+  auto* shortcut = new QShortcut(key, this);
+  shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+  connect(shortcut, &QShortcut::activated, this, [this, step] {
+    m_list->setCurrentRow(qBound(0, m_list->currentRow() + step, m_list->count() - 1));
+  });
 }
 
 /// The first one if there is none of that name.
@@ -53,7 +72,9 @@ QString FiguresPlace::shown() const {
 void FiguresPlace::showRow(int row) {
   if (row < 0) return;
   const Figure& figure = figures()[static_cast<std::size_t>(row)];
-  m_pages->setCurrentWidget(pageOf(figure));
+  QWidget* page = pageOf(figure);
+  m_pages->setCurrentWidget(page);
+  setFocusProxy(page);
   Settings().setFigure(figure.key);
 }
 

@@ -1,4 +1,5 @@
 #pragma once
+#include <QKeySequence>
 #include <QWidget>
 #include <map>
 
@@ -27,6 +28,7 @@ class FiguresPlace final : public QWidget {
   QWidget* makeList();
   QWidget* pageOf(const Figure& figure);
   void showRow(int row);
+  void addStepKey(const QKeySequence& key, int step);
 
   FigureDesk m_desk;
   QListWidget* m_list;

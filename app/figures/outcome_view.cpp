@@ -1,17 +1,21 @@
 #include "app/figures/outcome_view.h"
 
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/common/band_view.h"
 #include "app/common/labels.h"
 #include "app/common/measures.h"
+#include "app/common/style.h"
 #include "app/common/wording.h"
+#include "app/figures/figure.h"
 #include "app/figures/working_view.h"
 
 namespace cw {
 namespace {
 
-constexpr int kAnswerGap = 8;
+constexpr int kAnswerGap = 8, kApart = 32, kBigSteps = 5, kSmallSteps = 3;
 
 QString wordedAll(const std::vector<Message>& sentences) {
   QStringList out;
@@ -19,68 +23,108 @@ QString wordedAll(const std::vector<Message>& sentences) {
   return out.join(QLatin1Char(' '));
 }
 
-QString joined(const std::vector<std::string>& texts) {
+QString joinedTexts(const std::vector<std::string>& texts) {
   QStringList out;
-  for (const std::string& each : texts) out << QLatin1String("= ") + toQt(each);
-  return out.join(QStringLiteral("     "));
+  for (const std::string& each : texts) out << toQt(each).replace(QChar(0x2009), QChar(0x00A0));
+  return out.join(QStringLiteral("   "));
 }
 
 }  // namespace
 
 OutcomeView::OutcomeView(FigureDesk& desk, QWidget* parent)
-    : QWidget(parent), m_desk(desk), m_answers(new QVBoxLayout), m_working(new WorkingView) {
+    : QWidget(parent), m_desk(desk), m_place(new QWidget), m_working(new WorkingView) {
   auto* down = new QVBoxLayout(this);
   down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kAnswerGap);
-  down->addLayout(m_answers);
+  down->setSpacing(2 * kAnswerGap);
+  auto* inside = new QVBoxLayout(m_place);
+  inside->setContentsMargins(0, 0, 0, 0);
+  down->addWidget(m_place);
   down->addWidget(m_working);
   down->addStretch(1);
+  m_working->hide();
 }
 
 void OutcomeView::clear() {
-  delete m_body;
-  m_body = new QWidget;
-  auto* down = new QVBoxLayout(m_body);
+  delete m_answers;
+  m_answers = new QWidget;
+  auto* down = new QVBoxLayout(m_answers);
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(kAnswerGap);
-  m_answers->addWidget(m_body);
+  m_place->layout()->addWidget(m_answers);
 }
 
 void OutcomeView::present(const Outcome& outcome) {
   clear();
-  for (const FigureAnswer& answer : outcome.answers) show(answer, &answer == &outcome.answers.front());
-  for (const Message& caution : outcome.working.cautions)
-    add(cautionLabel(worded(caution), deskFont()), "caution");
-  m_working->present(outcome.working);
+  int number = 0;
+  for (const FigureAnswer& answer : outcome.answers) show(answer, ++number);
+  m_working->setVisible(!outcome.working.formula.empty());
+  if (!outcome.working.formula.empty()) m_working->present(outcome.working);
 }
 
 void OutcomeView::askFor(const QStringList& inputs) {
   clear();
   m_working->hide();
-  say(tr("Still wanted: %1.").arg(inputs.join(QStringLiteral(", "))), QPalette::PlaceholderText);
+  const QString wanted = tr("Still wanted: %1.").arg(inputs.join(QStringLiteral(", ")));
+  add(textLabel(wanted, deskFont(1), QPalette::PlaceholderText), "outcomeSaid");
 }
 
 void OutcomeView::refuse(const QString& sentence) {
   clear();
   m_working->hide();
-  say(sentence, QPalette::BrightText);
+  add(textLabel(sentence, deskFont(1), QPalette::BrightText), "outcomeSaid");
 }
 
-void OutcomeView::say(const QString& sentence, QPalette::ColorRole ink) {
-  add(textLabel(sentence, deskFont(1), ink), "outcomeSaid");
-}
-
-void OutcomeView::show(const FigureAnswer& answer, bool first) {
-  add(textLabel(worded(answer.lead), deskFont(first ? 1 : 0, QFont::Bold)), "lead");
-  add(textLabel(toQt(answer.number), deskFont(first ? 6 : 4, QFont::Bold)), "number");
-  if (!answer.derived.empty()) add(textLabel(joined(answer.derived), deskFont(1)), "derived");
-  if (!answer.sentences.empty()) add(textLabel(wordedAll(answer.sentences), deskFont()), "sentences");
+void OutcomeView::show(const FigureAnswer& answer, int number) {
+  const bool first = number == 1;
+  if (!first) static_cast<QVBoxLayout*>(m_answers->layout())->addSpacing(kApart);
+  add(textLabel(worded(answer.lead), deskFont(0, QFont::Bold)), "lead");
+  showNumber(answer, first);
   for (const Message& caution : answer.cautions) add(cautionLabel(worded(caution), deskFont()), "caution");
+  if (answer.band) {
+    auto* band = new BandView;
+    band->present(*answer.band);
+    add(band, "band");
+  }
+  if (!answer.sentences.empty()) add(textLabel(wordedAll(answer.sentences), deskFont()), "sentences");
+  if (answer.carried) offerToCarry(*answer.carried, number);
+}
+
+void OutcomeView::showNumber(const FigureAnswer& answer, bool first) {
+  const QString number = answer.word.empty() ? toQt(answer.number) : worded(answer.word);
+  add(textLabel(number, deskFont(first ? kBigSteps : kSmallSteps, QFont::Bold)), "number");
+  if (!answer.inWords.empty()) add(textLabel(toQt(answer.inWords), deskFont(1)), "inWords");
+  if (!answer.derived.empty())
+    add(textLabel(tr("= %1").arg(joinedTexts(answer.derived)), deskFont(1)), "derived");
+  if (!answer.further.empty())
+    add(textLabel(joinedTexts(answer.further), deskFont(), QPalette::PlaceholderText), "further");
+}
+
+/// On to the wrench, with the torque and its condition filled in.
+void OutcomeView::offerToCarry(const CarriedTorque& carried, int number) {
+  const QString torque = toQt(text(carried.torque));
+  auto* button = new QPushButton(carried.deviation ? tr("As a deviation: set a wrench for %1").arg(torque)
+                                                   : tr("Set a wrench for %1").arg(torque));
+  const QKeySequence key(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + number));
+  button->setShortcut(key);
+  button->setToolTip(
+      tr("Opens the wrench's setting with it filled in (%1)").arg(key.toString(QKeySequence::NativeText)));
+  button->setProperty(kMainProperty, number == 1);
+  std::map<QString, QString> inputs{{QStringLiteral("aim"), torque},
+                                    {QStringLiteral("aimCondition"), toQt(carried.condition)}};
+  // A tolerance in torques belongs to the torque as specified.
+  if (carried.deviation && !m_desk.valueOf(QStringLiteral("tolerance")).contains(QLatin1Char('%')))
+    inputs[QStringLiteral("tolerance")] = QString();
+  connect(
+      button, &QPushButton::clicked, &m_desk,
+      [&desk = m_desk, inputs] { desk.carry(QStringLiteral("setting"), inputs); }, Qt::QueuedConnection);
+  add(button, "carryButton");
+  button->setObjectName(QStringLiteral("carryButton%1").arg(number));
+  m_answers->layout()->setAlignment(button, Qt::AlignLeft);
 }
 
 void OutcomeView::add(QWidget* widget, const char* name) {
   widget->setObjectName(QLatin1String(name));
-  m_body->layout()->addWidget(widget);
+  m_answers->layout()->addWidget(widget);
 }
 
 }  // namespace cw

@@ -4,17 +4,13 @@
 
 #include "core/report/outcome.h"
 
-class QLabel;
-class QPushButton;
-class QVBoxLayout;
-
 namespace cw {
 
 class FigureDesk;
 class WorkingView;
 
 /// What a computation came to: the number large, the same in the other units, the band as a picture,
-/// cautions, and the working folded beneath.
+/// cautions, a way on to the wrench, and the working folded beneath.
 class OutcomeView final : public QWidget {
   Q_OBJECT
 
@@ -27,13 +23,14 @@ class OutcomeView final : public QWidget {
 
  private:
   void clear();
-  void show(const FigureAnswer& answer, bool first);
-  void say(const QString& sentence, QPalette::ColorRole ink);
+  void show(const FigureAnswer& answer, int number);
+  void showNumber(const FigureAnswer& answer, bool first);
+  void offerToCarry(const CarriedTorque& carried, int number);
   void add(QWidget* widget, const char* name);
 
   FigureDesk& m_desk;
-  QVBoxLayout* m_answers;
-  QWidget* m_body = nullptr;
+  QWidget* m_place;
+  QWidget* m_answers = nullptr;
   WorkingView* m_working;
 };
 

@@ -16,6 +16,12 @@
 #include "app/shell/places.h"
 
 namespace cw {
+namespace {
+
+constexpr Qt::Key kFiguresKey = Qt::Key_F8;
+const QString kFigures = QStringLiteral("figures");
+
+}  // namespace
 
 MainWindow::MainWindow(Workspace& workspace) : m_workspace(workspace) {
   setWindowTitle(tr("Clampwright"));
@@ -105,8 +111,16 @@ QWidget* MainWindow::makeLookButtons() {
 
 void MainWindow::connectNavigator() {
   connect(&m_navigator, &Navigator::placeWanted, this, [this](const QString& key) { show(key); });
-  auto* figures = new QShortcut(QKeySequence(Qt::Key_F8), this);
-  connect(figures, &QShortcut::activated, this, [this] { show(QStringLiteral("figures")); });
+  auto* figures = new QShortcut(QKeySequence(kFiguresKey), this);
+  connect(figures, &QShortcut::activated, this, &MainWindow::openOrLeaveFigures);
+  const QString key = figures->key().toString(QKeySequence::NativeText);
+  m_buttons[kFigures]->setToolTip(
+      tr("%1; %2 opens it from anywhere and goes back").arg(m_buttons[kFigures]->toolTip(), key));
+}
+
+/// One key, there and back.
+void MainWindow::openOrLeaveFigures() {
+  show(m_shown == kFigures && !m_before.isEmpty() ? m_before : kFigures);
 }
 
 void MainWindow::show(const QString& placeKey) {
@@ -119,6 +133,7 @@ void MainWindow::show(const QString& placeKey) {
     }
     m_stack->setCurrentWidget(widget);
     m_buttons[placeKey]->setChecked(true);
+    if (m_shown != placeKey) m_before = m_shown;
     m_shown = placeKey;
     Settings().setPlace(placeKey);
     widget->setFocus(Qt::OtherFocusReason);

@@ -35,6 +35,7 @@ class MainWindow final : public QMainWindow {
   void connectNavigator();
   void showShopPage();
   void showPlacesOrShopPage();
+  void openOrLeaveFigures();
 
   Workspace& m_workspace;
   Navigator m_navigator;
@@ -42,7 +43,7 @@ class MainWindow final : public QMainWindow {
   ShopPage* m_shopPage = nullptr;  ///< shown while no shop is open
   std::map<QString, QWidget*> m_places;
   std::map<QString, QAbstractButton*> m_buttons;
-  QString m_shown;
+  QString m_shown, m_before;  ///< key of the place in front, and of the one before it
 };
 
 }  // namespace cw

@@ -8,7 +8,7 @@
 namespace cw {
 namespace {
 
-constexpr double kMostNutFactor = 1, kMostFriction = 0.5;
+constexpr double kMostWrittenFactor = 1, kMostWrittenFriction = 0.5;
 
 /// What stands behind "K" or "µ", if the text starts so and a number follows.
 std::optional<std::string_view> numbersBehind(std::string_view text,
@@ -51,9 +51,14 @@ Result<Range> rangeIn(std::string_view text, double most, DecimalMark mark) {
               "write the lower number first");
 }
 
-Condition byHand(std::string_view text) {
+std::string writtenRange(const Range& range) {
+  const std::string low = significant(range.low, 4);
+  return range.low < range.high ? low + " to " + significant(range.high, 4) : low;
+}
+
+Condition byHand(std::string name) {
   Condition condition;
-  condition.name = std::string(text);
+  condition.name = std::move(name);
   condition.label = condition.name;
   condition.provenance = {"as typed", true, ""};
   return condition;
@@ -64,19 +69,19 @@ Condition byHand(std::string_view text) {
 Result<Condition> writtenCondition(std::string_view text, const Catalogue& catalogue, DecimalMark mark) {
   const std::string_view written = withoutOuterBlanks(text);
   if (const auto factor = numbersBehind(written, {"K", "k"})) {
-    Condition condition = byHand(written);
-    CW_TRY(range, rangeIn(*factor, kMostNutFactor, mark));
+    CW_TRY(range, rangeIn(*factor, kMostWrittenFactor, mark));
+    Condition condition = byHand("K " + writtenRange(range));
     condition.nutFactor = range;
     return condition;
   }
   if (const auto friction = numbersBehind(written, {"µ", "μ", "mu"})) {
-    Condition condition = byHand(written);
     const auto [inThread, inBearing] = parted(*friction, {"/", " and "});
-    CW_TRY(thread, rangeIn(inThread, kMostFriction, mark));
+    CW_TRY(thread, rangeIn(inThread, kMostWrittenFriction, mark));
+    CW_TRY(bearing,
+           inBearing.empty() ? Result<Range>(thread) : rangeIn(inBearing, kMostWrittenFriction, mark));
+    Condition condition =
+        byHand("µ " + writtenRange(thread) + (inBearing.empty() ? "" : " / " + writtenRange(bearing)));
     condition.threadFriction = thread;
-    condition.bearingFriction = thread;
-    if (inBearing.empty()) return condition;
-    CW_TRY(bearing, rangeIn(inBearing, kMostFriction, mark));
     condition.bearingFriction = bearing;
     return condition;
   }

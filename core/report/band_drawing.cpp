@@ -24,7 +24,7 @@ Reach reachOf(double least, double most) {
 }
 
 /// 1, 2 or 5 times a power of ten.
-double stepOf(const Reach& reach) {
+double tickStep(const Reach& reach) {
   const double least = (reach.end - reach.start) / kMostTicks;
   const double power = std::pow(10, std::floor(std::log10(least)));
   for (const double each : {1.0, 2.0, 5.0})
@@ -34,10 +34,19 @@ double stepOf(const Reach& reach) {
 
 std::vector<BandDrawing::Mark> ticksOf(const Reach& reach) {
   std::vector<BandDrawing::Mark> out;
-  const double step = stepOf(reach);
+  const double step = tickStep(reach);
   for (double number = std::ceil(reach.start / step); number * step <= reach.end; ++number)
     out.push_back({reach.shareOf(number * step), {"%1", {significant(number * step, 6)}}});
   return out;
+}
+
+/// A value on the scale, with its number in the words.
+template <class Tag>
+BandDrawing::Mark markOf(const Message& words, Quantity<Tag> value, const Unit<Tag>& unit,
+                         const Reach& reach) {
+  BandDrawing::Mark mark{reach.shareOf(in(unit, value)), words};
+  mark.text.arguments = {text(value, unit, kBandDigits)};
+  return mark;
 }
 
 }  // namespace
@@ -50,21 +59,14 @@ BandDrawing bandDrawing(const BandOf<Tag>& band, const Unit<Tag>& unit) {
     most = std::max(most, in(unit, value));
   }
   const Reach reach = reachOf(least, most);
-  const auto mark = [&](const char* words, Quantity<Tag> value) {
-    return BandDrawing::Mark{reach.shareOf(in(unit, value)), {words, {text(value, unit, kBandDigits)}}};
-  };
   BandDrawing drawing;
   drawing.low = reach.shareOf(in(unit, band.low));
   drawing.high = reach.shareOf(in(unit, band.high));
   drawing.unit = unit.symbol;
-  drawing.band.push_back(mark("low %1", band.low));
-  if (band.typical) drawing.band.push_back(mark("typical %1", *band.typical));
-  drawing.band.push_back(mark("high %1", band.high));
-  for (const auto& [words, value] : band.values) {
-    BandDrawing::Mark each{reach.shareOf(in(unit, value)), words};
-    each.text.arguments = {text(value, unit, kBandDigits)};
-    drawing.values.push_back(std::move(each));
-  }
+  drawing.band.push_back(markOf<Tag>("low %1", band.low, unit, reach));
+  if (band.typical) drawing.band.push_back(markOf<Tag>("typical %1", *band.typical, unit, reach));
+  drawing.band.push_back(markOf<Tag>("high %1", band.high, unit, reach));
+  for (const auto& [words, value] : band.values) drawing.values.push_back(markOf(words, value, unit, reach));
   drawing.ticks = ticksOf(reach);
   return drawing;
 }

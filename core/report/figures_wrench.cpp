@@ -64,7 +64,7 @@ Result<void> sayGuard(FigureAnswer& answer, const WrenchQuestion& question, cons
   return {};
 }
 
-BandDrawing allowedBand(const WrenchSetting& set) {
+BandDrawing settingBand(const WrenchSetting& set) {
   BandOf<TorqueTag> band{set.allowed.low, set.allowed.high};
   band.values.emplace_back("exact %1", set.exact);
   band.values.emplace_back("set %1", set.setting.value());
@@ -90,7 +90,7 @@ Result<Outcome> wrenchFor(const WrenchQuestion& question, bool fastenerKnown) {
   sayLever(answer, question.lever);
   if (question.deviation) sayFitness(answer, found, *question.deviation);
   if (fastenerKnown) CW_CHECK(sayGuard(answer, question, found.setting, question.prevailing));
-  answer.band = allowedBand(found);
+  answer.band = settingBand(found);
   return Outcome{{std::move(answer)}, std::move(set.working)};
 }
 

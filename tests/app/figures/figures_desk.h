@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 #include <QTest>
 
+#include "app/common/input_field.h"
 #include "app/common/wording.h"
 #include "app/figures/figures_place.h"
 #include "tests/app/look.h"
@@ -47,13 +48,21 @@ class FiguresDesk : public testing::Test {
     QTest::keyClicks(&edit, QString::fromUtf8(text));
     settle();
   }
+  void clearInputs() {
+    for (InputField* field : page().findChildren<InputField*>()) type(field->name().toUtf8().constData(), "");
+  }
   std::string found(const char* input) {
-    return child<QLabel>(QLatin1String(input) + QLatin1String("Found")).text().toStdString();
+    return plainBlanks(child<QLabel>(QLatin1String(input) + QLatin1String("Found")).text());
+  }
+  static std::string plainBlanks(QString text) {
+    return text.replace(QChar(0x2009), QLatin1Char(' '))
+        .replace(QChar(0x00A0), QLatin1Char(' '))
+        .toStdString();
   }
   /// The text of the first label of that name in the outcome; empty if there is none.
   std::string said(const char* name) {
     const auto* label = page().findChild<QLabel*>(QLatin1String(name));
-    return label == nullptr ? std::string() : label->text().toStdString();
+    return label == nullptr ? std::string() : plainBlanks(label->text());
   }
   std::string number() { return said("number"); }
 

@@ -1,0 +1,25 @@
+#pragma once
+#include "app/common/name_field.h"
+#include "app/common/quantity_field.h"
+#include "core/joint/guard.h"
+
+namespace cw {
+
+// Fields that ask the catalogue. Their names are those under which Figures remembers.
+
+NameField* threadField(bool optional = false);
+NameField* gradeField(bool optional = false);
+/// A condition of the catalogue, or one's own nut factor or friction.
+NameField* conditionField(const char* name, const QString& label, bool optional = false);
+NameField* faceField();
+NameField* materialField(bool optional = false);
+
+// What stands in them; the error's place is the field's name.
+
+Result<Thread> threadIn(const NameField& field);
+Result<std::optional<Grade>> gradeIn(const NameField& field, const Thread& thread);
+Result<std::optional<Condition>> conditionIn(const NameField& field);
+Result<std::optional<BearingFace>> faceIn(const NameField& field, const Thread& thread);
+Result<std::optional<TappedMaterial>> materialIn(const NameField& field);
+
+}  // namespace cw
