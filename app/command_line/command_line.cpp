@@ -11,8 +11,9 @@
 namespace cw {
 namespace {
 
-constexpr void (*kCommands[])(Commands&) = {addConvert, addThread, addShop, addKey,    addSheet,
-                                            addJob,     addRecord, addDemo, addBackup, addInspect};
+constexpr void (*kCommands[])(Commands&) = {
+    addConvert, addThread, addClamp, addGuard, addRecondition, addSetting, addStrip,  addOrder,  addSettle,
+    addShop,    addKey,    addSheet, addJob,   addRecord,      addDemo,    addBackup, addInspect};
 
 /// The application object that the store or the fonts need while a command runs, unless there is one. Neither
 /// needs a display.

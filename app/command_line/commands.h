@@ -6,6 +6,13 @@ namespace cw {
 // Each adds one command, or one family of commands, in the file named after it.
 void addConvert(Commands& commands);
 void addThread(Commands& commands);
+void addClamp(Commands& commands);
+void addGuard(Commands& commands);
+void addRecondition(Commands& commands);
+void addSetting(Commands& commands);
+void addStrip(Commands& commands);
+void addOrder(Commands& commands);
+void addSettle(Commands& commands);
 void addShop(Commands& commands);
 void addKey(Commands& commands);
 void addSheet(Commands& commands);

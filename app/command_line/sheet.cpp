@@ -2,6 +2,7 @@
 #include <memory>
 
 #include "app/command_line/commands.h"
+#include "app/command_line/engine_reply.h"
 #include "app/command_line/open_shop.h"
 #include "app/print/document_pdf.h"
 #include "core/fastener/catalogue.h"
@@ -14,31 +15,11 @@
 namespace cw {
 namespace {
 
-std::string_view word(Severity severity) {
-  switch (severity) {
-    case Severity::Note:
-      return "note";
-    case Severity::Warning:
-      return "warning";
-    case Severity::Blocking:
-      return "blocking";
-  }
-  return "";
-}
-
 Reply describe(const Findings& findings) {
   Reply reply;
-  Json::Array all;
-  for (const Finding& finding : findings) {
-    Json one;
-    one.set("severity", word(finding.severity)).set("code", finding.code).set("place", finding.place);
-    one.set("problem", plain(finding.problem)).set("cure", plain(finding.cure));
-    reply.lines.push_back(std::string(word(finding.severity)) + ": " + sentence(finding));
-    all.push_back(std::move(one));
-  }
+  addFindings(reply, findings);
   if (findings.empty()) reply.lines.push_back("nothing is wrong with it");
-  reply.yes = !hasBlocking(findings);
-  reply.json.set("findings", std::move(all)).set("blocking", !reply.yes);
+  reply.json.set("blocking", !reply.yes);
   return reply;
 }
 

@@ -78,6 +78,9 @@ std::string canonical(const Json& value);
 /// Indented by two spaces, for files that people read; same key order.
 std::string pretty(const Json& value);
 
+/// A list of finite numbers. InvalidInput naming `place` otherwise.
+Result<std::vector<double>> decimalsFrom(const Json& value, const std::string& place);
+
 /// Reads the members of one object and remembers which were asked for. Errors carry "place.key".
 class JsonReader {
  public:
@@ -90,6 +93,8 @@ class JsonReader {
   Result<std::int64_t> integer(std::string_view key, std::int64_t low, std::int64_t high);
   Result<std::vector<std::int64_t>> integers(std::string_view key, std::int64_t low, std::int64_t high);
   Result<double> decimal(std::string_view key);  ///< any finite number
+  Result<double> decimalOr(std::string_view key, double otherwise);
+  Result<std::vector<double>> decimals(std::string_view key);
   Result<bool> booleanOr(std::string_view key, bool otherwise);
   Result<const Json::Array*> list(std::string_view key);  ///< an array that is present
   Result<const Json::Array*> listOrEmpty(std::string_view key);

@@ -25,7 +25,30 @@ Result<std::int64_t> integerFrom(const Json& value, std::string place, std::int6
   return number;
 }
 
+Result<double> decimalFrom(const Json& value, std::string place) {
+  double number = 0;
+  const auto* digits = value.number();
+  const auto end = digits == nullptr ? nullptr : digits->text.data() + digits->text.size();
+  if (digits != nullptr && std::from_chars(digits->text.data(), end, number).ptr == end &&
+      std::isfinite(number))
+    return number;
+  const std::string text = canonical(value);
+  return fail(ErrorCode::InvalidInput, std::move(place), text, {"%1 is not a number", {shown(text)}},
+              "write a number");
+}
+
 }  // namespace
+
+Result<std::vector<double>> decimalsFrom(const Json& value, const std::string& place) {
+  if (value.array() == nullptr)
+    return fail(ErrorCode::InvalidInput, place, canonical(value), "this is not a list", "write [ … ]");
+  std::vector<double> out;
+  for (const Json& item : *value.array()) {
+    CW_TRY(number, decimalFrom(item, place + "[" + std::to_string(out.size()) + "]"));
+    out.push_back(number);
+  }
+  return out;
+}
 
 Result<JsonReader> JsonReader::of(const Json& value, std::string place) {
   if (const auto* members = value.object()) return JsonReader(*members, std::move(place));
@@ -90,17 +113,18 @@ Result<std::vector<std::int64_t>> JsonReader::integers(std::string_view key, std
 }
 
 Result<double> JsonReader::decimal(std::string_view key) {
-  const Json* value = take(key);
-  if (value == nullptr)
-    return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", "write a number");
-  double number = 0;
-  const auto* digits = value->number();
-  const auto end = digits == nullptr ? nullptr : digits->text.data() + digits->text.size();
-  if (digits == nullptr || std::from_chars(digits->text.data(), end, number).ptr != end ||
-      !std::isfinite(number))
-    return fail(ErrorCode::InvalidInput, placeOf(key), canonical(*value),
-                {"%1 is not a number", {shown(canonical(*value))}}, "write a number");
-  return number;
+  if (const Json* value = take(key)) return decimalFrom(*value, placeOf(key));
+  return fail(ErrorCode::InvalidInput, placeOf(key), "", "this field is missing", "write a number");
+}
+
+Result<double> JsonReader::decimalOr(std::string_view key, double otherwise) {
+  const Json* value = optional(key);
+  return value == nullptr ? Result<double>(otherwise) : decimalFrom(*value, placeOf(key));
+}
+
+Result<std::vector<double>> JsonReader::decimals(std::string_view key) {
+  CW_CHECK(list(key));
+  return decimalsFrom(*take(key), placeOf(key));
 }
 
 Result<bool> JsonReader::booleanOr(std::string_view key, bool otherwise) {

@@ -52,6 +52,8 @@ bool restsOn(const PlateShape& shape, const Point& place, double bearingRadius) 
 }
 
 Result<void> checkPlaces(const SettlingBolts& bolts, const PlateShape& shape) {
+  if (const auto* circle = std::get_if<BoltCircle>(&bolts.places))
+    CW_CHECK(checkPositive("bolts.circle_radius", inMillimetres(circle->radius), 1e5, "mm"));
   const std::vector<Point> places = boltPlaces(bolts);
   for (std::size_t i = 0; i < places.size(); ++i) {
     const std::string at = fmt::format("({:g}, {:g}) mm", places[i].x.si() * 1e3, places[i].y.si() * 1e3);

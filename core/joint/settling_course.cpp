@@ -36,7 +36,7 @@ SettlingSummary summaryOf(double share, std::span<const SettlingStep> steps) {
 
 }  // namespace
 
-Result<SettlingCourse> settle(const SettlingModel& model, const Tightening& tightening) {
+Result<SettlingCourse> settle(const SettlingModel& model, const TighteningPlan& tightening) {
   SettlingSprings springs(model);
   const FaceFit faces(model.places);
   const std::size_t perPass = model.bolts.size();

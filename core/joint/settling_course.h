@@ -42,6 +42,6 @@ struct SettlingCourse {
 /// bending and yielding of bolts, waviness and misalignment, everything that a gasket does beyond two
 /// straight lines. A prediction, never a bolt's load in a record.
 /// Errors: those of `tighten` (settling_steps.h): what checkTightening refuses, a joint that tips.
-Result<SettlingCourse> settle(const SettlingModel& model, const Tightening& tightening);
+Result<SettlingCourse> settle(const SettlingModel& model, const TighteningPlan& tightening);
 
 }  // namespace cw

@@ -19,7 +19,7 @@ Result<void> checkRounds(const std::vector<LooseningRound>& rounds, int bolts) {
   return {};
 }
 
-void noteHighest(Loosening& out, const Tightening& start) {
+void noteHighest(Loosening& out, const TighteningPlan& start) {
   const std::vector<Force>& loads = out.steps.back().loads;
   for (std::size_t i = 0; i < loads.size(); ++i) {
     const double share = loads[i] / start.target(static_cast<int>(i));
@@ -35,7 +35,7 @@ void noteHighest(Loosening& out, const Tightening& start) {
 Result<Loosening> loosen(const SettlingModel& model, const std::vector<Force>& loads,
                          const std::vector<LooseningRound>& rounds) {
   const int bolts = model.boltCount();
-  const Tightening start{loads, 0, {}};
+  const TighteningPlan start{loads, 0, {}};
   CW_CHECK(checkTightening(start, bolts));
   CW_CHECK(checkRounds(rounds, bolts));
   std::vector<Force> drawn;

@@ -10,7 +10,7 @@
 namespace cw {
 namespace {
 
-double worstShort(const SettlingSprings& springs, const Tightening& tightening) {
+double worstShort(const SettlingSprings& springs, const TighteningPlan& tightening) {
   double worst = 0;
   for (int i = 0; i < springs.bolts(); ++i)
     worst = std::max(worst, std::abs(springs.load(i) / tightening.target(i) - 1));
@@ -30,10 +30,10 @@ Result<void> checkGoal(double share, int limit) {
 
 }  // namespace
 
-Result<EvenPasses> passesUntilEven(const SettlingModel& model, const Tightening& tightening,
+Result<EvenPasses> passesUntilEven(const SettlingModel& model, const TighteningPlan& tightening,
                                    const std::vector<int>& repeatedOrder, double share, int limit) {
   CW_CHECK(checkGoal(share, limit));
-  Tightening longest = tightening;
+  TighteningPlan longest = tightening;
   longest.passes.insert(longest.passes.end(), static_cast<std::size_t>(limit), {1, repeatedOrder});
   const auto planned = static_cast<int>(tightening.passes.size());
   SettlingSprings springs(model);

@@ -15,7 +15,7 @@ struct EvenPasses {
 /// A bolt that ends above its target is never eased, so a small share may not be reached at any number of
 /// passes. The nut of every bolt below its target moves, however little is missing; real nuts stick.
 /// OutOfRange: `share` outside 0 to 1, `limit` outside 0 to 50; otherwise as settle().
-Result<EvenPasses> passesUntilEven(const SettlingModel& model, const Tightening& tightening,
+Result<EvenPasses> passesUntilEven(const SettlingModel& model, const TighteningPlan& tightening,
                                    const std::vector<int>& repeatedOrder, double share, int limit);
 
 }  // namespace cw

@@ -3,7 +3,7 @@
 namespace cw {
 namespace {
 
-Result<void> runSnug(SettlingSprings& springs, const Tightening& tightening) {
+Result<void> runSnug(SettlingSprings& springs, const TighteningPlan& tightening) {
   if (tightening.snugShare > 0) {
     std::vector<Force> snug;
     for (int i = 0; i < springs.bolts(); ++i) snug.push_back(tightening.snugShare * tightening.target(i));
@@ -17,7 +17,7 @@ Result<void> runSnug(SettlingSprings& springs, const Tightening& tightening) {
 
 }  // namespace
 
-Result<void> tighten(SettlingSprings& springs, const Tightening& tightening, const AfterStep& after) {
+Result<void> tighten(SettlingSprings& springs, const TighteningPlan& tightening, const AfterStep& after) {
   CW_CHECK(checkTightening(tightening, springs.bolts()));
   CW_CHECK(runSnug(springs, tightening));
   for (std::size_t pass = 0; pass < tightening.passes.size(); ++pass)

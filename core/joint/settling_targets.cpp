@@ -14,7 +14,7 @@ constexpr double kEvenEnough = 0.002;
 constexpr double kLeastShare = 0.02;
 
 /// Raises every bolt's target by what it lacks of the common one; returns the worst lack as a share.
-double correct(Tightening& tightening, const SettlingSprings& springs, Force common, double relaxation) {
+double correct(TighteningPlan& tightening, const SettlingSprings& springs, Force common, double relaxation) {
   double worst = 0;
   for (int i = 0; i < springs.bolts(); ++i) {
     const Force lack = common - springs.load(i);
@@ -39,7 +39,7 @@ Result<void> checkBearable(const std::vector<Force>& targets, Force most) {
 
 Result<std::vector<Force>> onePassTargets(const SettlingModel& model, const OnePass& pass) {
   const std::vector<Force> common(model.bolts.size(), pass.target);
-  Tightening tightening{common, pass.snugShare, {{1, pass.order}}};
+  TighteningPlan tightening{common, pass.snugShare, {{1, pass.order}}};
   const int exact = model.boltCount() + 10;
   for (int round = 0; round < 4 * exact; ++round) {
     SettlingSprings springs(model);

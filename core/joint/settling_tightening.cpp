@@ -9,7 +9,7 @@ std::string number(double value) {
   return fmt::format("{:g}", value);
 }
 
-Result<void> checkTargets(const Tightening& tightening, int bolts) {
+Result<void> checkTargets(const TighteningPlan& tightening, int bolts) {
   const auto count = static_cast<std::size_t>(bolts);
   if (tightening.targets.size() != 1 && tightening.targets.size() != count)
     return fail(
@@ -56,7 +56,7 @@ Result<void> checkOrder(const std::string& place, const std::vector<int>& order,
   return {};
 }
 
-Result<void> checkTightening(const Tightening& tightening, int bolts) {
+Result<void> checkTightening(const TighteningPlan& tightening, int bolts) {
   CW_CHECK(checkTargets(tightening, bolts));
   if (tightening.snugShare != 0) CW_CHECK(checkShare("snug_share", tightening.snugShare));
   const auto passes = static_cast<double>(tightening.passes.size());

@@ -14,7 +14,7 @@ struct SettlingPass {
 };
 
 /// How a joint is tightened.
-struct Tightening {
+struct TighteningPlan {
   std::vector<Force> targets;  ///< one for all bolts, or one for each
   double snugShare = 0;        ///< every nut run to this share of its target at once before the first pass;
                                ///< 0: a nut carries nothing before its turn, as if it were not there
@@ -27,7 +27,7 @@ struct Tightening {
 
 /// Passes if `tightening` fits a joint of so many bolts. InvalidInput: another number of targets, an order
 /// that misses or repeats a bolt. OutOfRange: targets not above 0, shares outside 0 to 2, over 100 passes.
-Result<void> checkTightening(const Tightening& tightening, int bolts);
+Result<void> checkTightening(const TighteningPlan& tightening, int bolts);
 
 /// InvalidInput unless `order` holds every bolt from 1 to `bolts` exactly once.
 Result<void> checkOrder(const std::string& place, const std::vector<int>& order, int bolts);

@@ -45,8 +45,9 @@ class Deviates {
   std::mt19937_64 m_engine;
 };
 
-Tightening withFriction(const Tightening& tightening, int bolts, const FrictionScatter& scatter, int trial) {
-  Tightening own = tightening;
+TighteningPlan withFriction(const TighteningPlan& tightening, int bolts, const FrictionScatter& scatter,
+                            int trial) {
+  TighteningPlan own = tightening;
   own.targets.clear();
   Deviates deviates(scatter.seed, trial);
   for (int i = 0; i < bolts; ++i)
@@ -86,7 +87,7 @@ double spreadOf(const std::vector<Force>& loads) {
 
 }  // namespace
 
-Result<FrictionTrials> frictionTrials(const SettlingModel& model, const Tightening& tightening,
+Result<FrictionTrials> frictionTrials(const SettlingModel& model, const TighteningPlan& tightening,
                                       const FrictionScatter& scatter,
                                       const std::function<void(int done)>& progress, std::stop_token stop) {
   CW_CHECK(checkScatter(scatter));

@@ -36,7 +36,7 @@ struct FrictionTrials {
 /// `progress` is told the number of trials done after each; a stop asked for through `stop` is heeded
 /// after the step at hand, well within a millisecond of a joint of 24 bolts.
 /// Errors: OutOfRange for a scatter outside its limits; otherwise as settle().
-Result<FrictionTrials> frictionTrials(const SettlingModel& model, const Tightening& tightening,
+Result<FrictionTrials> frictionTrials(const SettlingModel& model, const TighteningPlan& tightening,
                                       const FrictionScatter& scatter,
                                       const std::function<void(int done)>& progress = {},
                                       std::stop_token stop = {});

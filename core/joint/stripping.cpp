@@ -9,6 +9,7 @@ namespace {
 
 constexpr double kTan30 = 0.57735026918962576;
 constexpr double kEvenShare = 2.5;  ///< in diameters; beyond, the far threads carry hardly anything
+constexpr double kLongest = 10;     ///< in diameters; no hole is tapped deeper (common practice, no source)
 
 struct Basis {
   ThreadLimits limits;
@@ -20,8 +21,14 @@ Length sheared(Length at, Length ridge, Length pitch) {
   return kPi * (at / pitch) * (pitch / 2 + kTan30 * ridge);
 }
 
-Result<void> checkEngagement(const TappedHole& hole) {
+Result<void> checkEngagement(const Thread& thread, const TappedHole& hole) {
   CW_CHECK(checkPositive("engagement", hole.engagement, kMillimetre));
+  const Length longest = kLongest * thread.diameter;
+  if (hole.engagement > longest)
+    return fail(
+        ErrorCode::OutOfRange, "engagement", text(hole.engagement, kMillimetre),
+        {"%1 is longer than any thread of %2", {text(hole.engagement, kMillimetre), thread.designation}},
+        {"give the length of full threads that engage, at most %1", {text(longest, kMillimetre)}});
   if (!hole.threadLength || hole.engagement <= *hole.threadLength) return {};
   return fail(ErrorCode::OutOfRange, "engagement", text(hole.engagement, kMillimetre),
               {"%1 is longer than the thread in the hole, %2",
@@ -32,7 +39,7 @@ Result<void> checkEngagement(const TappedHole& hole) {
 Result<Basis> basisOf(const Thread& thread, const Grade& grade, const TappedHole& hole) {
   CW_CHECK(checkThread(thread));
   CW_CHECK(checkGrade(grade, thread));
-  CW_CHECK(checkEngagement(hole));
+  CW_CHECK(checkEngagement(thread, hole));
   CW_CHECK(checkPositive(hole.material.name + ", shear strength", hole.material.shearStrength, kMegapascal));
   CW_TRY(limits, hole.limits ? Result<ThreadLimits>(*hole.limits)
                              : limitsOf(thread, hole.fit.value_or(usualFit(thread.system))));

@@ -103,7 +103,7 @@ class FreshSolves {
 
 }  // namespace
 
-std::vector<Force> settleByFreshSolves(const SettlingModel& model, const Tightening& tightening) {
+std::vector<Force> settleByFreshSolves(const SettlingModel& model, const TighteningPlan& tightening) {
   FreshSolves joint(model);
   const Index bolts = model.boltCount();
   VectorXd held(bolts);

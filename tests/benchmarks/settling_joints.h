@@ -23,7 +23,7 @@ inline SettlingJoint benchmarkJoint(int bolts, bool oneWay) {
 }
 
 /// Opposite bolts in turn, at 30, 60 and 100 %, then once round.
-inline Tightening benchmarkTightening(int bolts) {
+inline TighteningPlan benchmarkTightening(int bolts) {
   std::vector<int> opposite;
   std::vector<int> round;
   for (int i = 1; i <= bolts / 2; ++i) opposite.insert(opposite.end(), {i, i + bolts / 2});

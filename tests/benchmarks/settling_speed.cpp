@@ -19,7 +19,7 @@ void compareWithFreshSolves() {
   SettlingModel model;
   SettlingCourse course;
   std::vector<Force> baseline;
-  const Tightening tightening = benchmarkTightening(64);
+  const TighteningPlan tightening = benchmarkTightening(64);
   const double plate = milliseconds([&] { model = *settlingModel(benchmarkJoint(64, true)); });
   const double ours = milliseconds([&] { course = *settle(model, tightening); });
   const double fresh = milliseconds([&] { baseline = settleByFreshSolves(model, tightening); });
@@ -36,7 +36,7 @@ void compareWithFreshSolves() {
 
 void compareWithOneFactorisation() {
   const SettlingModel model = *settlingModel(benchmarkJoint(64, false));
-  Tightening tightening = benchmarkTightening(64);
+  TighteningPlan tightening = benchmarkTightening(64);
   tightening.snugShare = 0;
   constexpr int kTimes = 50;
   double sum = 0;
@@ -55,7 +55,7 @@ void compareWithOneFactorisation() {
 
 void runTrials(bool oneWay) {
   const SettlingModel model = *settlingModel(benchmarkJoint(24, oneWay));
-  const Tightening tightening = benchmarkTightening(24);
+  const TighteningPlan tightening = benchmarkTightening(24);
   FrictionTrials trials;
   const double time = milliseconds([&] { trials = *frictionTrials(model, tightening, {0.1, 1000, 1}); });
   fmt::print("1000 friction trials of 24 bolts x 4 passes, {}: {:.0f} ms, mean spread {:.2f}\n",

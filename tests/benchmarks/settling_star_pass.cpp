@@ -69,8 +69,8 @@ void printRow(const FlangeSize& size, const GasketKind& gasket) {
   const Force target = megapascals(345) * squareMillimetres(size.boltArea);
   std::vector<int> round;
   for (int i = 1; i <= size.bolts; ++i) round.push_back(i);
-  const Tightening star100{{target}, 0.03, {{1, star(size.bolts)}}};
-  const Tightening staged{
+  const TighteningPlan star100{{target}, 0.03, {{1, star(size.bolts)}}};
+  const TighteningPlan staged{
       {target}, 0.03, {{0.3, star(size.bolts)}, {0.6, star(size.bolts)}, {1, star(size.bolts)}}};
   const SettlingSummary pass = settle(*model, star100)->passes.front();
   const EvenPasses more = *passesUntilEven(*model, staged, round, 0.1, 20);

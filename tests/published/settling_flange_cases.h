@@ -53,8 +53,8 @@ inline SettlingJoint flangeJoint(const nlohmann::json& from) {
   return joint;
 }
 
-inline Tightening flangeTightening(const nlohmann::json& from, const nlohmann::json& programme) {
-  Tightening tightening{{newtons(from.at("target"))}, 0, {}};
+inline TighteningPlan flangeTightening(const nlohmann::json& from, const nlohmann::json& programme) {
+  TighteningPlan tightening{{newtons(from.at("target"))}, 0, {}};
   for (const auto& pass : programme.at("passes"))
     tightening.passes.push_back({pass.at("fraction"), pass.at("order").get<std::vector<int>>()});
   return tightening;

@@ -23,7 +23,7 @@ std::string refusal(SettlingJoint joint, Change change) {
 
 template <class Change>
 std::string tighteningRefusal(Change change) {
-  Tightening tightening = onePass({1, 5, 3, 7, 2, 6, 4, 8});
+  TighteningPlan tightening = onePass({1, 5, 3, 7, 2, 6, 4, 8});
   change(tightening);
   const auto checked = checkTightening(tightening, 8);
   return checked ? "accepted" : sentence(checked.error());

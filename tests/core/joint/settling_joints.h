@@ -58,7 +58,7 @@ inline std::vector<int> circular(int bolts) {
   return order;
 }
 
-inline Tightening onePass(std::vector<int> order, double snugShare = 0) {
+inline TighteningPlan onePass(std::vector<int> order, double snugShare = 0) {
   return {{kilonewtons(50)}, snugShare, {{1, std::move(order)}}};
 }
 
