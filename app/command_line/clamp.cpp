@@ -19,7 +19,7 @@ struct ClampOptions : FastenerOptions {
 };
 
 /// A fastener with the numbers that tie its torque to its clamp load.
-struct ClampCase {
+struct ClampQuestion {
   FastenerCase fastener;
   ResistanceRange resistance;
   double toolDeviation = 0;
@@ -28,13 +28,13 @@ struct ClampCase {
   const Thread& thread() const { return fastener.thread; }
 };
 
-Result<ClampCase> clampCase(const ClampOptions& given) {
+Result<ClampQuestion> questionOf(const ClampOptions& given) {
   CW_TRY(fastener, fastenerCase(given));
   if (!fastener.condition)
     return fail(ErrorCode::InvalidInput, "condition", "", "the condition of the threads is not stated",
                 "add --condition, --friction or --nut-factor");
   CW_TRY(resistance, resistanceOf(fastener));
-  ClampCase out{fastener, resistance, 0, {}};
+  ClampQuestion out{fastener, resistance, 0, {}};
   if (!given.toolDeviation.empty()) {
     CW_TRY(deviation, readShare("--tool-deviation", given.toolDeviation));
     out.toolDeviation = deviation;
@@ -46,14 +46,14 @@ Result<ClampCase> clampCase(const ClampOptions& given) {
   return out;
 }
 
-Result<const Grade*> gradeOf(const ClampCase& at) {
+Result<const Grade*> gradeOf(const ClampQuestion& at) {
   if (at.fastener.grade) return &*at.fastener.grade;
   return fail(ErrorCode::InvalidInput, "--grade", "", "a share of the strength needs the grade",
               "add --grade");
 }
 
 /// The clamp load that is aimed at, with its working where it follows from the strength.
-Result<Worked<Force>> loadWanted(const ClampOptions& given, const ClampCase& at) {
+Result<Worked<Force>> loadWanted(const ClampOptions& given, const ClampQuestion& at) {
   if (!given.load.empty()) {
     CW_TRY(load, readStated<ForceTag>("--load", given.load));
     return Worked<Force>{load.value(), {}};
@@ -71,7 +71,7 @@ Result<Worked<Force>> loadWanted(const ClampOptions& given, const ClampCase& at)
   return loadAtUtilisation(share, at.resistance.typical.friction.thread, at.thread(), *grade);
 }
 
-void cautionOnBand(Working& working, const ClampCase& at) {
+void cautionOnBand(Working& working, const ClampQuestion& at) {
   const auto& range = at.resistance;
   if (at.toolDeviation == 0 && range.low.arm == range.high.arm)
     working.cautions.push_back(
@@ -79,7 +79,7 @@ void cautionOnBand(Working& working, const ClampCase& at) {
 }
 
 /// How hard the bolt works at the clamp load; null where the grade does not say.
-Result<void> addStrength(Reply& reply, Working& working, const ClampCase& at, const ClampBand& band) {
+Result<void> addStrength(Reply& reply, Working& working, const ClampQuestion& at, const ClampBand& band) {
   reply.json.set("proof_fraction", Json()).set("yield_fraction", Json()).set("utilisation", Json());
   if (!at.fastener.grade) return {};
   const Grade& grade = *at.fastener.grade;
@@ -116,13 +116,13 @@ void setBand(Json& json, const ClampBand& band) {
 }
 
 /// Names the prevailing torque that stands between the wrench and what tightens.
-void givePrevailing(Working& working, const ClampCase& at, Torque atWrench) {
+void givePrevailing(Working& working, const ClampQuestion& at, Torque atWrench) {
   if (at.prevailing == Torque()) return;
   working.give("Tp", "prevailing torque, which never clamps", at.prevailing, kNewtonMetre, "stated");
   working.step("Tw", "T+Tp", atWrench, kNewtonMetre);
 }
 
-Result<Reply> fromTorque(const ClampOptions& given, const ClampCase& at) {
+Result<Reply> fromTorque(const ClampOptions& given, const ClampQuestion& at) {
   CW_TRY(torque, readStated<TorqueTag>("--torque", given.torque));
   CW_TRY(tightening, tighteningPart(torque.value(), at.prevailing));
   CW_TRY(band, clampFromTorque(tightening, at.resistance, at.toolDeviation, at.thread()));
@@ -137,7 +137,7 @@ Result<Reply> fromTorque(const ClampOptions& given, const ClampCase& at) {
   return reply;
 }
 
-Result<Reply> fromLoad(const ClampOptions& given, const ClampCase& at) {
+Result<Reply> fromLoad(const ClampOptions& given, const ClampQuestion& at) {
   CW_TRY(load, loadWanted(given, at));
   CW_TRY(torque, torqueFromClamp(load.value, at.resistance, at.toolDeviation, at.thread()));
   CW_TRY(band, clampFromTorque(torque.value.typical, at.resistance, at.toolDeviation, at.thread()));
@@ -182,7 +182,7 @@ void addClamp(Commands& commands) {
   app->add_option("--prevailing", given->prevailing, "Running torque of a locking fastener, with its unit");
   addWorkingFlag(*app, given->working);
   commands.add(app, [given](const Options&, Terminal&) -> Result<Reply> {
-    CW_TRY(at, clampCase(*given));
+    CW_TRY(at, questionOf(*given));
     return given->torque.empty() ? fromLoad(*given, at) : fromTorque(*given, at);
   });
 }

@@ -3,7 +3,7 @@
 namespace cw {
 namespace {
 
-bool isDigit(char c) {
+bool isDecimalDigit(char c) {
   return c >= '0' && c <= '9';
 }
 
@@ -25,7 +25,8 @@ std::string withoutBlanks(std::string_view text) {
       continue;
     }
     const std::size_t next = text.find_first_not_of(' ', i);
-    if (!out.empty() && isDigit(out.back()) && next != std::string_view::npos && isDigit(text[next]))
+    if (!out.empty() && isDecimalDigit(out.back()) && next != std::string_view::npos &&
+        isDecimalDigit(text[next]))
       out += '-';
     i = next == std::string_view::npos ? text.size() : next - 1;
   }
@@ -43,8 +44,8 @@ std::string withoutTrailingZeros(std::string_view text) {
     decimals = false;
   };
   for (const char c : text) {
-    if (!isDigit(c)) finishNumber();
-    if (c == '.' && !out.empty() && isDigit(out.back())) decimals = true;
+    if (!isDecimalDigit(c)) finishNumber();
+    if (c == '.' && !out.empty() && isDecimalDigit(out.back())) decimals = true;
     out += c;
   }
   finishNumber();

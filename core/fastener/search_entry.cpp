@@ -5,7 +5,7 @@
 namespace cw {
 namespace {
 
-struct Words {
+struct EntryWords {
   std::string name;
   std::string alias;
   std::string note;
@@ -22,7 +22,7 @@ std::string remarks(std::vector<std::string> parts) {
   return joinedWords(parts);
 }
 
-Words wordsOf(const Thread& thread) {
+EntryWords wordsOf(const Thread& thread) {
   const bool metric = thread.system == ThreadSystem::Metric;
   const std::string pitch = metric ? thread.designation.substr(0, thread.designation.find('x')) + "x" +
                                          stated(thread.pitch, kMillimetre)
@@ -30,45 +30,45 @@ Words wordsOf(const Thread& thread) {
   return {thread.designation, pitch == thread.designation ? "" : pitch, thread.note};
 }
 
-Words wordsOf(const Grade& grade) {
+EntryWords wordsOf(const Grade& grade) {
   const std::string sizes = stated(grade.from, *grade.sizeUnit) + " to " +
                             stated(grade.upTo, *grade.sizeUnit) + " " + std::string(grade.sizeUnit->code);
   return {grade.name, joinedWords(grade.aliases), remarks({sizes, grade.note})};
 }
 
-Words wordsOf(const Condition& condition) {
+EntryWords wordsOf(const Condition& condition) {
   return {condition.name, joinedWords(condition.aliases), remarks({condition.label, condition.note})};
 }
 
-Words wordsOf(const TappedMaterial& material) {
+EntryWords wordsOf(const TappedMaterial& material) {
   return {material.name, joinedWords(material.aliases),
           remarks({material.family, material.caution, material.note})};
 }
 
-Words wordsOf(const Head& head) {
+EntryWords wordsOf(const Head& head) {
   return {head.kind + " " + sizeName(head.system, head.diameter), "", remarks({"bearing face", head.note})};
 }
 
-Words wordsOf(const ClearanceHole& hole) {
+EntryWords wordsOf(const ClearanceHole& hole) {
   return {"clearance hole " + sizeName(hole.system, hole.diameter), "", hole.note};
 }
 
-Words wordsOf(const SizeLimits& limits) {
+EntryWords wordsOf(const SizeLimits& limits) {
   return {limits.thread + " " + limits.toleranceClass, "", remarks({"limits of size", limits.note})};
 }
 
-Words wordsOf(const PrevailingTorque& torque) {
+EntryWords wordsOf(const PrevailingTorque& torque) {
   return {torque.thread + " " + torque.fastener, "", remarks({"prevailing torque", torque.note})};
 }
 
-Words wordsOf(const ToolClass& tool) {
+EntryWords wordsOf(const ToolClass& tool) {
   return {"type " + tool.type + " class " + tool.letter, "ISO 6789", remarks({tool.description, tool.note})};
 }
 
 template <class Row>
 void append(std::vector<SearchEntry>& entries, RowKind kind, const std::vector<Row>& rows) {
   for (std::size_t row = 0; row < rows.size(); ++row) {
-    Words words = wordsOf(rows[row]);
+    EntryWords words = wordsOf(rows[row]);
     entries.push_back({kind, row, std::move(words.name), std::move(words.alias), std::move(words.note)});
   }
 }

@@ -3,11 +3,10 @@
 #include <cmath>
 
 #include "core/joint/checks.h"
+#include "core/joint/wedge.h"
 
 namespace cw {
 namespace {
-
-constexpr double kTan30 = 0.57735026918962576;
 
 Result<void> check(const Frustum& frustum, Length bolt) {
   CW_CHECK(checkPositive("thickness", frustum.thickness, kMillimetre));
@@ -26,9 +25,9 @@ Result<Worked<Stiffness>> frustumStiffness(const Frustum& frustum, Length bolt) 
   CW_CHECK(check(frustum, bolt));
   const double d = bolt.si();
   const double start = frustum.start.si();
-  const double wide = start + 2 * frustum.thickness.si() * kTan30;
+  const double wide = start + 2 * frustum.thickness.si() * kTanFlank;
   const double logarithm = std::log((wide - d) * (start + d) / ((wide + d) * (start - d)));
-  const Stiffness stiffness = newtonsPerMetre(kPi * frustum.modulus.si() * d * kTan30 / logarithm);
+  const Stiffness stiffness = newtonsPerMetre(kPi * frustum.modulus.si() * d * kTanFlank / logarithm);
   Working working;
   working.formula = "k = π·E·d·tan30°/ln{[(2t·tan30°+D−d)(D+d)]/[(2t·tan30°+D+d)(D−d)]}";
   working.give("d", "bolt diameter", bolt, kMillimetre, "stated");

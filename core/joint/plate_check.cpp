@@ -109,15 +109,6 @@ Result<void> checkBand(const std::string& place, const Band& band, const Rectang
   return {};
 }
 
-/// Number of bands laid over a point, less those cut out.
-int coverage(const std::vector<Band>& bands, double x, double y) {
-  int sum = 0;
-  for (const Band& band : bands)
-    if (x > band.fromX.si() && x < band.toX.si() && y > band.fromY.si() && y < band.toY.si())
-      sum += band.sign;
-  return sum;
-}
-
 /// Midpoints between the edges along one axis: one point in every piece that the edges cut out.
 std::vector<double> betweens(std::vector<double> edges) {
   std::sort(edges.begin(), edges.end());
@@ -138,7 +129,7 @@ Result<void> checkCoverage(const std::vector<Band>& bands) {
   bool any = false;
   for (const double midX : betweens(x))
     for (const double midY : betweens(y)) {
-      const int layers = coverage(bands, midX, midY);
+      const int layers = coverage(bands, metres(midX), metres(midY));
       any |= layers > 0;
       if (layers < 0 || layers > 1)
         return fail(ErrorCode::InvalidInput, "gasket.bands", "",

@@ -29,6 +29,14 @@ struct Band {
   bool operator==(const Band&) const = default;
 };
 
+/// Number of bands laid over a point, less those cut out.
+inline int coverage(const std::vector<Band>& bands, Length x, Length y) {
+  int sum = 0;
+  for (const Band& band : bands)
+    if (x > band.fromX && x < band.toX && y > band.fromY && y < band.toY) sum += band.sign;
+  return sum;
+}
+
 /// A strip of gasket along a closed line of straight pieces. At a corner the pieces meet middle to middle.
 struct GasketPath {
   std::vector<Point> corners;

@@ -42,14 +42,6 @@ std::vector<double> gridLines(std::vector<double> edges, double pitch) {
   return lines;
 }
 
-int coverage(const std::vector<Band>& bands, double x, double y) {
-  int sum = 0;
-  for (const Band& band : bands)
-    if (x > band.fromX.si() && x < band.toX.si() && y > band.fromY.si() && y < band.toY.si())
-      sum += band.sign;
-  return sum;
-}
-
 std::vector<CellPatch> pathCells(const GasketPath& path, int bolts, Patches& patches) {
   const Length around = polygonLength(path.corners);
   std::vector<CellPatch> cells;
@@ -75,7 +67,7 @@ std::vector<CellPatch> bandCells(const std::vector<Band>& bands, Patches& patche
     for (std::size_t j = 0; j + 1 < y.size(); ++j) {
       const double midX = (x[i] + x[i + 1]) / 2;
       const double midY = (y[j] + y[j + 1]) / 2;
-      if (coverage(bands, midX, midY) <= 0) continue;
+      if (coverage(bands, metres(midX), metres(midY)) <= 0) continue;
       const double width = x[i + 1] - x[i];
       const double height = y[j + 1] - y[j];
       const int form = patches.add(rectangleForm(metres(width), metres(height)));

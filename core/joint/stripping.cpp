@@ -3,22 +3,22 @@
 #include <algorithm>
 
 #include "core/joint/checks.h"
+#include "core/joint/wedge.h"
 
 namespace cw {
 namespace {
 
-constexpr double kTan30 = 0.57735026918962576;
 constexpr double kEvenShare = 2.5;  ///< in diameters; beyond, the far threads carry hardly anything
 constexpr double kLongest = 10;     ///< in diameters; no hole is tapped deeper (common practice, no source)
 
-struct Basis {
+struct ShearBasis {
   ThreadLimits limits;
   ShearPerLength shear;
   Stress boltShear;
 };
 
 Length sheared(Length at, Length ridge, Length pitch) {
-  return kPi * (at / pitch) * (pitch / 2 + kTan30 * ridge);
+  return kPi * (at / pitch) * (pitch / 2 + kTanFlank * ridge);
 }
 
 Result<void> checkEngagement(const Thread& thread, const TappedHole& hole) {
@@ -36,7 +36,7 @@ Result<void> checkEngagement(const Thread& thread, const TappedHole& hole) {
               "give the length of full threads that engage");
 }
 
-Result<Basis> basisOf(const Thread& thread, const Grade& grade, const TappedHole& hole) {
+Result<ShearBasis> basisOf(const Thread& thread, const Grade& grade, const TappedHole& hole) {
   CW_CHECK(checkThread(thread));
   CW_CHECK(checkGrade(grade, thread));
   CW_CHECK(checkEngagement(thread, hole));
@@ -44,10 +44,10 @@ Result<Basis> basisOf(const Thread& thread, const Grade& grade, const TappedHole
   CW_TRY(limits, hole.limits ? Result<ThreadLimits>(*hole.limits)
                              : limitsOf(thread, hole.fit.value_or(usualFit(thread.system))));
   CW_TRY(shear, shearPerLength(limits, thread.pitch));
-  return Basis{limits, shear, kShearShare * grade.tensile};
+  return ShearBasis{limits, shear, kShearShare * grade.tensile};
 }
 
-Stripping compare(const Thread& thread, const Grade& grade, const TappedHole& hole, const Basis& basis) {
+Stripping compare(const Thread& thread, const Grade& grade, const TappedHole& hole, const ShearBasis& basis) {
   Stripping result;
   result.boltBreaks = grade.tensile * thread.stressArea;
   result.boltStrips = basis.boltShear * (basis.shear.bolt * hole.engagement);
@@ -62,7 +62,7 @@ Stripping compare(const Thread& thread, const Grade& grade, const TappedHole& ho
 }
 
 void giveInputs(Working& working, const Thread& thread, const Grade& grade, const TappedHole& hole,
-                const Basis& basis) {
+                const ShearBasis& basis) {
   const std::string limitSource = hole.limits                             ? "stated limits of size"
                                   : thread.system == ThreadSystem::Metric ? "ISO 965-1 formula"
                                                                           : "ASME B1.1 formula";
@@ -79,8 +79,8 @@ void giveInputs(Working& working, const Thread& thread, const Grade& grade, cons
                hole.material.provenance.source);
 }
 
-Working strippingWorking(const Thread& thread, const Grade& grade, const TappedHole& hole, const Basis& basis,
-                         const Stripping& result) {
+Working strippingWorking(const Thread& thread, const Grade& grade, const TappedHole& hole,
+                         const ShearBasis& basis, const Stripping& result) {
   Working working;
   working.formula = "F = τ·AS, AS = π/P·Le·D·[P/2 + 0.57735·(ridge)]";
   giveInputs(working, thread, grade, hole, basis);

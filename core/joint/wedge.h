@@ -14,7 +14,8 @@ struct Friction {
   bool operator==(const Friction&) const = default;
 };
 
-inline constexpr Angle kFlank = degrees(30);  ///< half the thread angle of ISO 68-1 and ASME B1.1
+inline constexpr Angle kFlank = degrees(30);              ///< half the thread angle of ISO 68-1 and ASME B1.1
+inline constexpr double kTanFlank = 0.57735026918962576;  ///< tan 30°, also of the usual load cone
 
 /// tan(φ+ρ′) with tan φ = P/(π·d2) and tan ρ′ = µt/cos α: the exact wedge.
 /// Source: VDI 2230 part 1, eq. for MG; textbook power screw (α = 0 is a square thread).

@@ -21,14 +21,14 @@ constexpr std::array<string_view, 21> kNumberedThings{
     "grade", "round",    "section", "appendix", "chapter", "column", "row"};
 
 template <class List>
-bool holds(const List& list, string_view word) {
+bool isAmong(const List& list, string_view word) {
   return std::find(list.begin(), list.end(), word) != list.end();
 }
 
-bool isDigit(char c) {
+bool isNumeral(char c) {
   return c >= '0' && c <= '9';
 }
-bool isBlank(char c) {
+bool isGap(char c) {
   return c == ' ' || c == '\t' || c == '\n';
 }
 bool isLetter(char c) {
@@ -56,8 +56,8 @@ struct Found {
 
 std::size_t numberEnd(string_view text, std::size_t begin) {
   std::size_t end = begin;
-  while (end < text.size() && (isDigit(text[end]) || text[end] == '.' || text[end] == ',')) ++end;
-  while (!isDigit(text[end - 1])) --end;
+  while (end < text.size() && (isNumeral(text[end]) || text[end] == '.' || text[end] == ',')) ++end;
+  while (!isNumeral(text[end - 1])) --end;
   return end;
 }
 
@@ -65,19 +65,19 @@ std::size_t numberEnd(string_view text, std::size_t begin) {
 bool isName(string_view text, std::size_t end) {
   if (end >= text.size()) return false;
   const bool joins = text[end] == '/' || text[end] == 'x' || text[end] == '#';
-  return joins && end + 1 < text.size() && isDigit(text[end + 1]);
+  return joins && end + 1 < text.size() && isNumeral(text[end + 1]);
 }
 
 std::vector<Found> findNumbers(string_view text) {
   std::vector<Found> out;
   for (std::size_t at = 0; at < text.size();) {
-    const bool starts = isDigit(text[at]);
+    const bool starts = isNumeral(text[at]);
     const std::size_t end = starts ? numberEnd(text, at) : at;
     if (starts && !isName(text, end)) {
       out.push_back({at, end});
       at = end;
     } else if (starts || isLetter(text[at]) || text[at] == '#') {
-      while (at < text.size() && !isBlank(text[at])) ++at;
+      while (at < text.size() && !isGap(text[at])) ++at;
     } else {
       ++at;
     }
@@ -89,8 +89,8 @@ std::vector<Found> findNumbers(string_view text) {
 string_view leadingWords(string_view text, int count) {
   std::size_t at = 0;
   for (int word = 0; word < count; ++word) {
-    while (at < text.size() && isBlank(text[at])) ++at;
-    while (at < text.size() && !isBlank(text[at])) ++at;
+    while (at < text.size() && isGap(text[at])) ++at;
+    while (at < text.size() && !isGap(text[at])) ++at;
   }
   return text.substr(0, at);
 }
@@ -120,18 +120,18 @@ bool isQuantity(string_view rest) {
 }
 
 string_view wordBefore(string_view text, std::size_t at) {
-  while (at > 0 && isBlank(text[at - 1])) --at;
+  while (at > 0 && isGap(text[at - 1])) --at;
   std::size_t begin = at;
-  while (begin > 0 && !isBlank(text[begin - 1])) --begin;
+  while (begin > 0 && !isGap(text[begin - 1])) --begin;
   return withoutMarks(text.substr(begin, at - begin));
 }
 
 bool countsThings(string_view text, const Found& number, string_view rest) {
-  if (holds(kNumberedThings, lower(wordBefore(text, number.begin)))) return true;
+  if (isAmong(kNumberedThings, lower(wordBefore(text, number.begin)))) return true;
   const string_view next = leadingWords(rest, 1);
   const auto first = next.find_first_not_of(" \t\n");
   if (first == string_view::npos || !isLetter(next[first])) return false;
-  return !holds(kFunctionWords, lower(withoutMarks(next.substr(first))));
+  return !isAmong(kFunctionWords, lower(withoutMarks(next.substr(first))));
 }
 
 NumberInText judged(string_view text, const Found& number) {
@@ -151,7 +151,7 @@ NumberInText judged(string_view text, const Found& number) {
 bool joinsRange(string_view between) {
   const auto first = between.find_first_not_of(' ');
   if (first == string_view::npos) return false;
-  return holds(kRangeWords, between.substr(first, between.find_last_not_of(' ') - first + 1));
+  return isAmong(kRangeWords, between.substr(first, between.find_last_not_of(' ') - first + 1));
 }
 
 }  // namespace
