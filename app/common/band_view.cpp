@@ -98,19 +98,20 @@ void BandView::paintEvent(QPaintEvent*) {
 
   const QColor ink = inkOf(palette());
   const double rows = rowsIn(top, lineHeight());
+  const auto lineTop = [&](const Label& label) { return (rows - 1) * lineHeight() - label.box.top(); };
   for (const Label& label : above) {
-    // The lowest row stands nearest to the bar.
-    const double y = (rows - 1) * lineHeight() - label.box.top();
     painter.setPen(QPen(ink, 1, Qt::DashLine));
-    painter.drawLine(QPointF(label.x, y + lineHeight()), QPointF(label.x, middle + kHalfBar));
+    painter.drawLine(QPointF(label.x, lineTop(label) + lineHeight()), QPointF(label.x, middle + kHalfBar));
     painter.setPen(Qt::NoPen);
     painter.setBrush(ink);
     painter.drawPolygon(
         QPolygonF{{{label.x, middle}, {label.x - 5, middle - kHalfBar}, {label.x + 5, middle - kHalfBar}}});
-    painter.fillRect(QRectF(label.box.left(), y, label.box.width(), lineHeight()), groundOf(palette()));
-    painter.setPen(ink);
-    painter.drawText(QRectF(label.box.left(), y, label.box.width(), lineHeight()), Qt::AlignCenter,
-                     label.text);
+  }
+  painter.setPen(ink);
+  for (const Label& label : above) {  // the lowest row stands nearest to the bar
+    const QRectF box(label.box.left(), lineTop(label), label.box.width(), lineHeight());
+    painter.fillRect(box, groundOf(palette()));
+    painter.drawText(box, Qt::AlignCenter, label.text);
   }
   const double under = middle + kHalfBar + kTick + lineHeight() + kLeader;
   for (const Label& label : labelsOf(m_drawing.band, width())) {

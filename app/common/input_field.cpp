@@ -8,6 +8,11 @@
 #include "app/common/measures.h"
 
 namespace cw {
+namespace {
+
+constexpr int kTextMargin = 6;
+
+}  // namespace
 
 InputField::InputField(const Words& words, QWidget* parent)
     : QWidget(parent), m_words(words), m_edit(new QLineEdit), m_found(textLabel({}, deskFont())) {
@@ -17,6 +22,7 @@ InputField::InputField(const Words& words, QWidget* parent)
   m_edit->setObjectName(words.name + QLatin1String("Field"));
   m_edit->setAccessibleName(words.label);
   m_edit->setPlaceholderText(words.example);
+  m_edit->setTextMargins(kTextMargin, 0, kTextMargin, 0);
   m_found->setObjectName(words.name + QLatin1String("Found"));
   m_found->hide();
   auto* down = new QVBoxLayout(this);

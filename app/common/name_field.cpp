@@ -36,6 +36,7 @@ NameField::NameField(const Words& words, const std::vector<Choice>& choices, Res
   auto* completer = new NameCompleter(choices, this);
   completer->popup()->setAccessibleName(words.label);
   edit()->setCompleter(completer);
+  connect(edit(), &QLineEdit::editingFinished, completer->popup(), &QWidget::hide);
   // A choice made in the list is as good as typed.
   connect(completer, QOverload<const QString&>::of(&QCompleter::activated), this,
           [this](const QString& name) {

@@ -1,15 +1,22 @@
 #include "app/figures/figures_place.h"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QListWidget>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QVBoxLayout>
 
 #include "app/common/settings.h"
 #include "app/figures/from_specification.h"
 
 namespace cw {
+namespace {
+
+constexpr int kListMargin = 16, kRowRoom = 8;
+
+}  // namespace
 
 FiguresPlace::FiguresPlace(Navigator& navigator, QWidget* parent)
     : QWidget(parent), m_list(new QListWidget), m_pages(new QStackedWidget) {
@@ -35,18 +42,38 @@ FiguresPlace::FiguresPlace(Navigator& navigator, QWidget* parent)
 QWidget* FiguresPlace::makeList() {
   m_list->setObjectName(QStringLiteral("figureList"));
   m_list->setAccessibleName(tr("Computations"));
+  m_list->setToolTip(tr("Ctrl+Page down and Ctrl+Page up go from one to the next"));
   m_list->setFrameShape(QFrame::NoFrame);
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_list->setWordWrap(true);
-  m_list->setToolTip(tr("Ctrl+Page down and Ctrl+Page up go from one to the next"));
   for (const Figure& figure : figures()) {
     auto* item = new QListWidgetItem(QCoreApplication::translate("figures", figure.title));
     item->setData(Qt::UserRole, figure.key);
     m_list->addItem(item);
   }
-  m_list->setSpacing(4);
-  m_list->setFixedWidth(m_list->fontMetrics().averageCharWidth() * 26);
-  return m_list;
+  auto* side = new QWidget;
+  auto* down = new QVBoxLayout(side);
+  down->setContentsMargins(kListMargin, kListMargin, 0, kListMargin);
+  down->addWidget(m_list);
+  fitList();
+  return side;
+}
+
+/// Rows that a finger hits, and as wide as the words need.
+void FiguresPlace::fitList() {
+  const int line = m_list->fontMetrics().height();
+  int width = 0;
+  for (int row = 0; row < m_list->count(); ++row) {
+    QListWidgetItem* item = m_list->item(row);
+    item->setSizeHint({0, line + 2 * kRowRoom});
+    width = qMax(width, m_list->fontMetrics().horizontalAdvance(item->text()));
+  }
+  m_list->setFixedWidth(width + 4 * kRowRoom);
+}
+
+void FiguresPlace::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fitList();
 }
 
 void FiguresPlace::addStepKey(const QKeySequence& key, int step) {

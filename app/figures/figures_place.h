@@ -24,8 +24,12 @@ class FiguresPlace final : public QWidget {
   QString shown() const;
   FigureDesk& desk() { return m_desk; }
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   QWidget* makeList();
+  void fitList();
   QWidget* pageOf(const Figure& figure);
   void showRow(int row);
   void addStepKey(const QKeySequence& key, int step);

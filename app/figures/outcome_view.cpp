@@ -80,13 +80,13 @@ void OutcomeView::show(const FigureAnswer& answer, int number) {
   add(textLabel(worded(answer.lead), deskFont(0, QFont::Bold)), "lead");
   showNumber(answer, first);
   for (const Message& caution : answer.cautions) add(cautionLabel(worded(caution), deskFont()), "caution");
+  if (answer.carried) offerToCarry(*answer.carried, number);
   if (answer.band) {
     auto* band = new BandView;
     band->present(*answer.band);
     add(band, "band");
   }
   if (!answer.sentences.empty()) add(textLabel(wordedAll(answer.sentences), deskFont()), "sentences");
-  if (answer.carried) offerToCarry(*answer.carried, number);
 }
 
 void OutcomeView::showNumber(const FigureAnswer& answer, bool first) {

@@ -79,6 +79,8 @@ class GuardPage final : public FastenerPage {
   }
   Result<std::optional<GuardSubject>> subject() const override { return subjectOf(m_form); }
 
+  void remarkInputs() override {}  // the answer says it
+
   TorqueField* m_second;
   FastenerForm m_form;
 };

@@ -57,19 +57,19 @@ struct LeverForm {
         &kDegree);
   }
 
-  Result<Lever> lever() const {
+  Result<StatedLever> lever() const {
     CW_TRY(whole, length->stated());
     CW_TRY(beside, offset->stated());
     CW_TRY(turned, angle->statedIfAny());
-    return Lever{whole.value(), beside.value(), turned ? turned->value() : Angle()};
+    return StatedLever{whole, beside, turned};
   }
   /// Nothing where no adapter stands.
-  Result<std::optional<Lever>> leverIfAny() const {
-    if (offset->empty()) return std::optional<Lever>();
+  Result<std::optional<StatedLever>> leverIfAny() const {
+    if (offset->empty()) return std::optional<StatedLever>();
     if (length->empty())
       return fail(ErrorCode::InvalidInput, "length", "", "with an adapter the wrench's length counts",
                   "measure from the drive's centre to where the hand pulls, for example 10 in");
-    return lever().map([](const Lever& found) { return std::optional(found); });
+    return lever().map([](const StatedLever& found) { return std::optional(found); });
   }
 };
 

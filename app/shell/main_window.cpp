@@ -120,7 +120,8 @@ void MainWindow::connectNavigator() {
 
 /// One key, there and back.
 void MainWindow::openOrLeaveFigures() {
-  show(m_shown == kFigures && !m_before.isEmpty() ? m_before : kFigures);
+  const QString there = m_shown == kFigures && !m_before.isEmpty() ? m_before : kFigures;
+  show(there);
 }
 
 void MainWindow::show(const QString& placeKey) {

@@ -17,8 +17,9 @@ std::optional<std::string_view> numbersBehind(std::string_view text,
     if (!text.starts_with(symbol)) continue;
     std::string_view rest = withoutOuterBlanks(text.substr(symbol.size()));
     if (rest.starts_with("=")) rest = withoutOuterBlanks(rest.substr(1));
-    const bool number = !rest.empty() && (std::isdigit(static_cast<unsigned char>(rest.front())) != 0 ||
-                                          rest.front() == '.' || rest.front() == '-');
+    const std::size_t first = rest.starts_with("-") ? 1 : 0;
+    const bool number = rest.size() > first &&
+                        (std::isdigit(static_cast<unsigned char>(rest[first])) != 0 || rest[first] == '.');
     if (number) return rest;
   }
   return std::nullopt;

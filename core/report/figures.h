@@ -41,11 +41,20 @@ Result<Outcome> guardedTorque(const StatedTorque& torque, const std::optional<St
 Result<Outcome> changedCondition(const StatedTorque& torque, const Condition& inUse,
                                  const FastenerCase& fastener, std::optional<Basis> basis);
 
+/// Wrench and adapter in the units they were measured in.
+struct StatedLever {
+  StatedLength wrench;
+  StatedLength offset;
+  std::optional<StatedAngle> angle;  ///< none: in line
+
+  Lever lever() const { return {wrench.value(), offset.value(), angle ? angle->value() : Angle()}; }
+};
+
 /// What a wrench is asked for. Without a tolerance ±5 % is assumed, and said.
 struct WrenchQuestion {
   StatedTorque aim;
   std::optional<TorqueBand> tolerance;
-  std::optional<Lever> lever;
+  std::optional<StatedLever> lever;
   Torque prevailing;
   PrevailingRule rule = PrevailingRule::None;
   StatedTorque graduation;
@@ -57,7 +66,7 @@ struct WrenchQuestion {
 Result<Outcome> wrenchFor(const WrenchQuestion& question, bool fastenerKnown);
 
 /// Torque that reaches the fastener at a setting (adapter.h).
-Result<Outcome> torqueBehind(const StatedTorque& setting, const Lever& lever);
+Result<Outcome> torqueBehind(const StatedTorque& setting, const StatedLever& lever);
 
 /// What gives way first, bolt, bolt thread or tapped thread, and the engagement needed (stripping.h).
 Result<Outcome> strippingOf(const Thread& thread, const Grade& grade, const TappedHole& hole);

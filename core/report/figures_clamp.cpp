@@ -79,7 +79,10 @@ Result<Outcome> clampLoadOf(const StatedTorque& torque, const ClampCase& clamp) 
   BandOf<ForceTag> band{load.value.low, load.value.high, load.value.typical};
   CW_CHECK(addLoadMarks(band, clamp.fastener));
   answer.band = bandDrawing(band, unit);
-  answer.carried = CarriedTorque{torque, range.condition};
+  GuardSubject subject;
+  static_cast<FastenerCase&>(subject) = clamp.fastener;
+  CW_TRY(judgement, judge(torque, subject));
+  if (!guardRemark(judgement).trouble) answer.carried = CarriedTorque{torque, range.condition};
   takeCautions(answer, load.working);
   return Outcome{{std::move(answer)}, std::move(load.working)};
 }

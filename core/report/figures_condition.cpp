@@ -47,10 +47,8 @@ FigureAnswer asDeviation(const StatedTorque& torque, const Reconditioned& change
   answer.band = bandDrawing(band, unit);
   answer.carried = CarriedTorque{{significant(in(unit, changed.torque.typical), 4), &unit}, inUse.name, true};
   answer.cautions = {
-      "This is a deviation from the specification: a shop lead has to allow it, and the record says so.",
-      "Not where the maker's manual forbids it or names its own lubricant; parts with threadlocker, sealant "
-      "or "
-      "a coating are made anew, not computed."};
+      "This is a deviation: a shop lead has to allow it, and the record says so. Not where the maker's "
+      "manual forbids it or names its own lubricant, nor with threadlocker, sealant or a coating."};
   return answer;
 }
 

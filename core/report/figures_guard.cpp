@@ -38,7 +38,8 @@ Result<Outcome> guardedTorque(const StatedTorque& torque, const std::optional<St
   answer.word = verdictWord(judgement.verdict);
   answer.derived = inOtherShopUnits(torque.value(), *torque.unit);
   answer.sentences = explain(judgement);
-  answer.carried = CarriedTorque{torque, subject.condition ? subject.condition->name : ""};
+  if (!guardRemark(judgement).trouble)
+    answer.carried = CarriedTorque{torque, subject.condition ? subject.condition->name : ""};
   if (second) {
     CW_TRY(agreement, columnsAgree(torque, *second));
     const Message found = explain(agreement, torque, *second);

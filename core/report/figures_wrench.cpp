@@ -15,13 +15,18 @@ TorqueBand toleranceOf(const WrenchQuestion& question) {
       TorqueBand{aim * (1 - kAssumedTolerance), aim * (1 + kAssumedTolerance)});
 }
 
-void sayLever(FigureAnswer& answer, const std::optional<Lever>& lever) {
+std::optional<Lever> leverOf(const WrenchQuestion& question) {
+  return question.lever ? std::optional(question.lever->lever()) : std::nullopt;
+}
+
+void sayLever(FigureAnswer& answer, const std::optional<StatedLever>& lever) {
   if (!lever) {
     answer.sentences.push_back(
         "No adapter beside the drive's axis: the wrench shows what the fastener gets.");
     return;
   }
-  const double along = std::cos(lever->angle.si());
+  const Angle angle = lever->lever().angle;
+  const double along = std::cos(angle.si());
   const char* words = std::abs(along) < 1e-9 ? "The adapter stands square: it changes nothing."
                       : along > 0            ? "The adapter lengthens the lever: the wrench is set lower."
                                              : "The adapter shortens the lever: the wrench is set higher.";
@@ -29,7 +34,7 @@ void sayLever(FigureAnswer& answer, const std::optional<Lever>& lever) {
   answer.cautions.push_back(
       {"Hold the wrench where its length is measured to, %1 from the drive; the setting "
        "holds for this adapter at %2 only.",
-       {text(lever->wrench, kMillimetre, 4), text(lever->angle, kDegree, 4)}});
+       {text(lever->wrench), text(angle, kDegree, 4)}});
 }
 
 /// The wrench's own deviation against the tolerance at this setting.
@@ -55,7 +60,7 @@ void sayFitness(FigureAnswer& answer, const WrenchSetting& set, double deviation
 
 Result<void> sayGuard(FigureAnswer& answer, const WrenchQuestion& question, const StatedTorque& setting,
                       Torque added) {
-  CW_TRY(judgement, judgeSetting(setting, question.lever, added, question.fastener));
+  CW_TRY(judgement, judgeSetting(setting, leverOf(question), added, question.fastener));
   const GuardRemark remark = guardRemark(judgement);
   if (remark.trouble)
     answer.cautions.insert(answer.cautions.end(), remark.sentences.begin(), remark.sentences.end());
@@ -79,7 +84,7 @@ Result<Outcome> wrenchFor(const WrenchQuestion& question, bool fastenerKnown) {
   target.tolerance = toleranceOf(question);
   target.prevailing = question.prevailing;
   target.rule = question.rule;
-  CW_TRY(set, wrenchSetting(target, question.lever, question.graduation));
+  CW_TRY(set, wrenchSetting(target, leverOf(question), question.graduation));
   const WrenchSetting& found = set.value;
   FigureAnswer answer = torqueAnswer("Set the wrench to", found.setting);
   answer.inWords = inWords(found.setting);
@@ -94,8 +99,8 @@ Result<Outcome> wrenchFor(const WrenchQuestion& question, bool fastenerKnown) {
   return Outcome{{std::move(answer)}, std::move(set.working)};
 }
 
-Result<Outcome> torqueBehind(const StatedTorque& setting, const Lever& lever) {
-  CW_TRY(applied, appliedBy(setting.value(), lever));
+Result<Outcome> torqueBehind(const StatedTorque& setting, const StatedLever& lever) {
+  CW_TRY(applied, appliedBy(setting.value(), lever.lever()));
   FigureAnswer answer = torqueAnswer({"A wrench set to %1 brings to the fastener", {text(setting)}},
                                      applied.value, *setting.unit);
   sayLever(answer, lever);

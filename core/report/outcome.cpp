@@ -1,31 +1,62 @@
 #include "core/report/outcome.h"
 
+#include <algorithm>
+
 namespace cw {
 namespace {
 
 constexpr int kShownDigits = 4;
 
-Table givenTable(const Working& working, const Wording& wording) {
+std::string valueText(const std::string& value, const std::string& unit) {
+  return unit.empty() ? value : value + "\u2009" + unit;
+}
+
+/// Long sources are printed once, below, and pointed to by number.
+class SourceNumbers {
+ public:
+  std::string numberOf(const std::string& source) {
+    const auto found = std::find(m_sources.begin(), m_sources.end(), source);
+    const auto index = found - m_sources.begin();
+    if (found == m_sources.end()) m_sources.push_back(source);
+    return "[" + std::to_string(index + 1) + "]";
+  }
+  const std::vector<std::string>& all() const { return m_sources; }
+
+ private:
+  std::vector<std::string> m_sources;
+};
+
+Table givenTable(const Working& working, const Wording& wording, SourceNumbers& sources) {
   Table table;
-  table.columns = {{wording("Symbol"), 1},
-                   {wording("What it is"), 4},
-                   {wording("Value"), 2, true},
-                   {wording("Source"), 5}};
+  table.columns = {{wording("Symbol"), 3},
+                   {wording("What it is"), 6},
+                   {wording("Value"), 4, true},
+                   {wording("Source"), 3}};
   for (const Working::Given& row : working.given)
     table.rows.push_back({{row.symbol},
                           {wording(row.meaning)},
-                          {row.value + (row.unit.empty() ? "" : "\u2009" + row.unit)},
-                          {row.source}});
+                          {valueText(row.value, row.unit)},
+                          {sources.numberOf(row.source)}});
   return table;
 }
 
 Table stepsTable(const Working& working, const Wording& wording) {
   Table table;
-  table.columns = {{wording("Symbol"), 1}, {wording("Formula"), 6}, {wording("Value"), 2, true}};
+  table.columns = {{wording("Symbol"), 3}, {wording("Formula"), 8}, {wording("Value"), 4, true}};
   for (const Working::Step& row : working.steps)
-    table.rows.push_back(
-        {{row.symbol}, {row.formula}, {row.value + (row.unit.empty() ? "" : "\u2009" + row.unit)}});
+    table.rows.push_back({{row.symbol}, {row.formula}, {valueText(row.value, row.unit)}});
   return table;
+}
+
+Section restsOn(const Working& working, const Wording& wording, SourceNumbers& sources) {
+  Section rests{wording("What it rests on"), {}};
+  for (const Message& row : working.validity)
+    rests.blocks.push_back(Paragraph{wording({"Holds: %1.", {wording(row)}})});
+  for (const std::string& row : working.sources)
+    rests.blocks.push_back(Paragraph{wording({"Formula: %1.", {row}})});
+  for (const std::string& row : sources.all())
+    rests.blocks.push_back(Paragraph{sources.numberOf(row) + " " + row, Tone::Quiet});
+  return rests;
 }
 
 }  // namespace
@@ -58,16 +89,12 @@ GuardRemark guardRemark(const Judgement& judgement) {
 Document workingDocument(const Working& working, const Wording& wording) {
   Document document;
   document.title = wording("Working");
-  Section how{"", {Paragraph{working.formula, Tone::Strong}}};
-  Section given{wording("Given"), {givenTable(working, wording)}};
-  Section steps{wording("Steps, in this order and in these units"), {stepsTable(working, wording)}};
-  Section rests{wording("What it rests on"), {}};
-  for (const Message& row : working.validity)
-    rests.blocks.push_back(Paragraph{wording({"Holds: %1.", {wording(row)}})});
-  for (const std::string& row : working.sources)
-    rests.blocks.push_back(Paragraph{wording({"Source: %1.", {row}}), Tone::Quiet});
-  document.sections = {std::move(how), std::move(given), std::move(steps)};
-  if (!rests.blocks.empty()) document.sections.push_back(std::move(rests));
+  SourceNumbers sources;
+  document.sections.push_back({"", {Paragraph{working.formula, Tone::Strong}}});
+  document.sections.push_back({wording("Given"), {givenTable(working, wording, sources)}});
+  document.sections.push_back(
+      {wording("Steps, in this order and in these units"), {stepsTable(working, wording)}});
+  document.sections.push_back(restsOn(working, wording, sources));
   return document;
 }
 

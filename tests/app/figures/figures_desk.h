@@ -15,6 +15,11 @@
 
 namespace cw {
 
+/// Wrapped text settles in turns.
+inline void settleLayout() {
+  for (int turn = 0; turn < 4; ++turn) QApplication::processEvents();
+}
+
 /// The place Figures, and somebody who types.
 class FiguresDesk : public testing::Test {
  protected:
@@ -30,9 +35,7 @@ class FiguresDesk : public testing::Test {
     place->show(QLatin1String(figure));
     settle();
   }
-  static void settle() {
-    for (int turn = 0; turn < 4; ++turn) QApplication::processEvents();  // wrapped text settles in turns
-  }
+  static void settle() { settleLayout(); }
   QWidget& page() { return *place->findChild<QStackedWidget*>()->currentWidget(); }
   template <class Widget>
   Widget& child(const QString& name) {
