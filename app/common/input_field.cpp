@@ -21,7 +21,7 @@ InputField::InputField(const Words& words, QWidget* parent)
   label->setBuddy(m_edit);
   m_edit->setObjectName(words.name + QLatin1String("Field"));
   m_edit->setAccessibleName(words.label);
-  m_edit->setPlaceholderText(words.example);
+  m_edit->setPlaceholderText(tr("for example %1").arg(words.example));
   m_edit->setTextMargins(kTextMargin, 0, kTextMargin, 0);
   m_found->setObjectName(words.name + QLatin1String("Found"));
   m_found->hide();

@@ -96,7 +96,7 @@ NameField* gradeField(bool optional) {
 }
 
 NameField* conditionField(const char* name, const QString& label, bool optional) {
-  return new NameField({QLatin1String(name), label, Texts::tr("dry, oiled … or K 0.2 or µ 0.12"), optional},
+  return new NameField({QLatin1String(name), label, Texts::tr("dry, oiled, K 0.2 or µ 0.12"), optional},
                        namedChoices(catalogue().rows().conditions),
                        [](const std::string& text, DecimalMark mark) {
                          return writtenCondition(text, catalogue(), mark).map([](const Condition& condition) {

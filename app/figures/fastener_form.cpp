@@ -74,15 +74,14 @@ Result<std::optional<double>> deviationIn(const TextField& field) {
 NameField* basisField() {
   std::vector<NameField::Choice> choices;
   for (const char* name : kBases) choices.push_back({QLatin1String(name), {}});
-  return new NameField({QStringLiteral("basis"), FormTexts::tr("Formula"),
-                        FormTexts::tr("nut factor, or long form from friction"), true},
-                       choices, [](const std::string& text, DecimalMark) -> Result<QString> {
-                         for (const char* name : kBases)
-                           if (text == name) return QString::fromLatin1(name);
-                         return fail(ErrorCode::NotFound, "basis", text,
-                                     {"“%1” is no formula here", {shown(text)}},
-                                     "write nut factor or long form");
-                       });
+  return new NameField(
+      {QStringLiteral("basis"), FormTexts::tr("Formula"), FormTexts::tr("nut factor or long form"), true},
+      choices, [](const std::string& text, DecimalMark) -> Result<QString> {
+        for (const char* name : kBases)
+          if (text == name) return QString::fromLatin1(name);
+        return fail(ErrorCode::NotFound, "basis", text, {"“%1” is no formula here", {shown(text)}},
+                    "write nut factor or long form");
+      });
 }
 
 std::optional<Basis> basisIn(const NameField& field) {

@@ -41,6 +41,8 @@ std::map<QString, QString> inputsFrom(const Specification& specification, const 
           {QStringLiteral("condition"), condition},
           {QStringLiteral("aimCondition"), condition},
           {QStringLiteral("inUse"), QString()},
+          {QStringLiteral("insteadOf"), QString()},
+          {QStringLiteral("insteadOfAim"), QString()},
           {QStringLiteral("face"), QString()},
           {QStringLiteral("material"), toQt(fastener.tapped)},
           {QStringLiteral("engagement"), statedText(fastener.engagement)},

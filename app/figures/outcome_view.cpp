@@ -102,17 +102,20 @@ void OutcomeView::showNumber(const FigureAnswer& answer, bool first) {
 /// On to the wrench, with the torque and its condition filled in.
 void OutcomeView::offerToCarry(const CarriedTorque& carried, int number) {
   const QString torque = toQt(text(carried.torque));
-  auto* button = new QPushButton(carried.deviation ? tr("As a deviation: set a wrench for %1").arg(torque)
-                                                   : tr("Set a wrench for %1").arg(torque));
+  const bool deviates = !carried.insteadOf.empty();
+  auto* button = new QPushButton(deviates ? tr("As a deviation: set a wrench for %1").arg(torque)
+                                          : tr("Set a wrench for %1").arg(torque));
   const QKeySequence key(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + number));
   button->setShortcut(key);
   button->setToolTip(
       tr("Opens the wrench's setting with it filled in (%1)").arg(key.toString(QKeySequence::NativeText)));
   button->setProperty(kMainProperty, number == 1);
   std::map<QString, QString> inputs{{QStringLiteral("aim"), torque},
-                                    {QStringLiteral("aimCondition"), toQt(carried.condition)}};
+                                    {QStringLiteral("aimCondition"), toQt(carried.condition)},
+                                    {QStringLiteral("insteadOf"), toQt(carried.insteadOf)},
+                                    {QStringLiteral("insteadOfAim"), deviates ? torque : QString()}};
   // A tolerance in torques belongs to the torque as specified.
-  if (carried.deviation && !m_desk.valueOf(QStringLiteral("tolerance")).contains(QLatin1Char('%')))
+  if (deviates && !m_desk.valueOf(QStringLiteral("tolerance")).contains(QLatin1Char('%')))
     inputs[QStringLiteral("tolerance")] = QString();
   connect(
       button, &QPushButton::clicked, &m_desk,

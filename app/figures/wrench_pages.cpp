@@ -120,6 +120,9 @@ class SettingPage final : public FastenerPage {
     CW_TRY(deviation, deviationIn(*m_deviation));
     question.deviation = deviation;
     CW_CHECK(readPrevailing(question));
+    // Only as long as the torque that was carried here still stands.
+    if (toQt(text(aim)) == desk().valueOf(QStringLiteral("insteadOfAim")))
+      question.insteadOf = fromQt(desk().valueOf(QStringLiteral("insteadOf")));
     CW_TRY(known, subject());
     if (known) question.fastener = *known;
     return wrenchFor(question, known && known->grade).map_error([](Error error) {

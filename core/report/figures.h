@@ -60,6 +60,7 @@ struct WrenchQuestion {
   StatedTorque graduation;
   std::optional<double> deviation;  ///< of the wrench, as a fraction
   GuardSubject fastener;
+  std::string insteadOf;  ///< what is specified, where the aim deviates from it
 };
 
 /// Setting on the wrench's marks (setting.h), judged as a setting where the fastener is known.

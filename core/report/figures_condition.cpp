@@ -33,7 +33,8 @@ FigureAnswer asSpecified(const StatedTorque& torque, const Condition& stated) {
   return answer;
 }
 
-FigureAnswer asDeviation(const StatedTorque& torque, const Reconditioned& changed, const Condition& inUse) {
+FigureAnswer asDeviation(const StatedTorque& torque, const Reconditioned& changed, const Condition& stated,
+                         const Condition& inUse) {
   const TorqueUnit& unit = *torque.unit;
   FigureAnswer answer =
       torqueAnswer({"Only as a deviation that a shop lead allows: “%1” parts, same clamp load", {inUse.name}},
@@ -45,7 +46,9 @@ FigureAnswer asDeviation(const StatedTorque& torque, const Reconditioned& change
   BandOf<TorqueTag> band{changed.torque.low, changed.torque.high, changed.torque.typical};
   band.values.emplace_back("as specified %1", torque.value());
   answer.band = bandDrawing(band, unit);
-  answer.carried = CarriedTorque{{significant(in(unit, changed.torque.typical), 4), &unit}, inUse.name, true};
+  answer.carried = CarriedTorque{{significant(in(unit, changed.torque.typical), 4), &unit},
+                                 inUse.name,
+                                 text(torque) + " for “" + stated.name + "”"};
   answer.cautions = {
       "This is a deviation: a shop lead has to allow it, and the record says so. Not where the maker's "
       "manual forbids it or names its own lubricant, nor with threadlocker, sealant or a coating."};
@@ -60,7 +63,8 @@ Result<Outcome> changedCondition(const StatedTorque& torque, const Condition& in
   CW_TRY(changed,
          recondition(torque.value(), fastener.condition, inUse, fastener.thread, fastener.face, basis));
   Outcome outcome;
-  outcome.answers = {asSpecified(torque, *fastener.condition), asDeviation(torque, changed.value, inUse)};
+  outcome.answers = {asSpecified(torque, *fastener.condition),
+                     asDeviation(torque, changed.value, *fastener.condition, inUse)};
   sayUnchanged(outcome.answers.back(), torque, inUse, torque.value() / changed.value.torque.typical,
                fastener);
   outcome.working = std::move(changed.working);

@@ -92,6 +92,9 @@ Result<Outcome> wrenchFor(const WrenchQuestion& question, bool fastenerKnown) {
                               {text(found.applied, *question.aim.unit), text(question.aim)}});
   if (!question.tolerance)
     answer.sentences.push_back({"No tolerance is stated: ±%1 is assumed.", {percentOf(kAssumedTolerance)}});
+  if (!question.insteadOf.empty())
+    answer.cautions.push_back({"A deviation: %1 stands instead of %2. A shop lead has to allow it first.",
+                               {text(question.aim), question.insteadOf}});
   sayLever(answer, question.lever);
   if (question.deviation) sayFitness(answer, found, *question.deviation);
   if (fastenerKnown) CW_CHECK(sayGuard(answer, question, found.setting, question.prevailing));

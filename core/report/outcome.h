@@ -14,8 +14,8 @@ namespace cw {
 /// A torque that may be carried on to a wrench, and the condition it is for.
 struct CarriedTorque {
   StatedTorque torque;
-  std::string condition;   ///< catalogue name; empty if not stated
-  bool deviation = false;  ///< not what the specification says: somebody has to allow it
+  std::string condition;    ///< catalogue name; empty if not stated
+  std::string insteadOf{};  ///< what is specified, where this deviates from it: "30 N·m for “dry”"
 };
 
 /// One thing that a computation comes to.

@@ -37,9 +37,7 @@ class Keyboard {
   int pressed() const { return m_pressed; }
 
  private:
-  /// A list of choices hears keys before its input does.
   QWidget* target() {
-    if (QWidget* choices = QApplication::activePopupWidget()) return choices;
     return QApplication::focusWidget() != nullptr ? QApplication::focusWidget() : &m_window;
   }
 
@@ -50,16 +48,22 @@ class Keyboard {
 class FiguresFlow : public FiguresDesk {
  protected:
   FiguresFlow() { QApplication::setActiveWindow(place.get()); }  // keys go to the active window
+  /// Offscreen a list of choices neither grabs keys nor closes, so these keys do without it.
+  void dropChoices() {
+    for (QLineEdit* edit : page().findChildren<QLineEdit*>()) edit->setCompleter(nullptr);
+  }
 };
 
 TEST_F(FiguresFlow, FromTheManualsLineToTheWrenchsMark) {
   show("condition");
+  dropChoices();
   page().setFocus();
   Keyboard keys(*place);
   keys.enter("30 Nm");
   keys.enter("dry");
-  keys.enter("oiled");
+  keys.enter("oil");
   keys.enter("M8");
+  EXPECT_EQ(said("outcomeSaid"), "");
   EXPECT_THAT(said("lead"), HasSubstr("dry")) << "the first answer is to clean and dry";
   EXPECT_EQ(number(), "30 N·m");
   const auto numbers = page().findChildren<QLabel*>(QStringLiteral("number"));
@@ -70,7 +74,9 @@ TEST_F(FiguresFlow, FromTheManualsLineToTheWrenchsMark) {
   EXPECT_NE(page().findChild<QWidget*>(QStringLiteral("band")), nullptr);
 
   keys.press(Qt::Key_2, Qt::AltModifier);
-  ASSERT_EQ(place->shown().toStdString(), "setting");
+  ASSERT_TRUE(QTest::qWaitFor([this] { return place->shown() == QLatin1String("setting"); }))
+      << "a key's click shows";
+  settle();
   EXPECT_EQ(plainBlanks(child<QLineEdit>(QStringLiteral("aimField")).text()), "22.5 N·m")
       << "carried, not typed";
   EXPECT_EQ(child<QLineEdit>(QStringLiteral("aimConditionField")).text(), QStringLiteral("oiled"));
@@ -80,6 +86,7 @@ TEST_F(FiguresFlow, FromTheManualsLineToTheWrenchsMark) {
   // 22.5 N·m = 16.595 ft·lbf; · 10/(10+3) = 12.77; the nearest mark is 13, and 13·1.3 = 16.9 is within 5 %.
   EXPECT_EQ(number(), "13 ft·lbf");
   EXPECT_EQ(said("inWords"), "13 foot-pounds");
+  EXPECT_THAT(said("caution"), AllOf(HasSubstr("deviation"), HasSubstr("30 N·m")));
   EXPECT_LE(keys.pressed(), 60) << "keys, of which a hundred take a minute";
   RecordProperty("keys", keys.pressed());
   savePictures(QStringLiteral("figures_flow"));

@@ -64,9 +64,9 @@ TEST(Figures, FirstAnswerAChangedConditionWithTheStatedOne) {
                                         fastenerOf("M8", "8.8", "dry"), std::nullopt)
                            .value();
   ASSERT_EQ(outcome.answers.size(), 2u);
-  EXPECT_FALSE(outcome.answers[0].carried->deviation);
+  EXPECT_EQ(outcome.answers[0].carried->insteadOf, "");
   EXPECT_EQ(outcome.answers[0].carried->condition, "dry");
-  EXPECT_TRUE(outcome.answers[1].carried->deviation);
+  EXPECT_THAT(outcome.answers[1].carried->insteadOf, HasSubstr("dry"));
   // equal clamp load: 30·0.15/0.20
   EXPECT_NEAR(outcome.answers[1].carried->torque.number(), 22.5, 1e-9);
   EXPECT_THAT(said(outcome.answers[1].cautions), HasSubstr("deviation"));
