@@ -65,27 +65,42 @@ EntryWords wordsOf(const ToolClass& tool) {
   return {"type " + tool.type + " class " + tool.letter, "ISO 6789", remarks({tool.description, tool.note})};
 }
 
-template <class Row>
-void append(std::vector<SearchEntry>& entries, RowKind kind, const std::vector<Row>& rows) {
-  for (std::size_t row = 0; row < rows.size(); ++row) {
-    EntryWords words = wordsOf(rows[row]);
-    entries.push_back({kind, row, std::move(words.name), std::move(words.alias), std::move(words.note)});
+EntryWords wordsOfRow(const Library& library, RowKind kind, std::size_t row) {
+  switch (kind) {
+    case RowKind::Thread:
+      return wordsOf(library.threads.at(row));
+    case RowKind::Grade:
+      return wordsOf(library.grades.at(row));
+    case RowKind::Condition:
+      return wordsOf(library.conditions.at(row));
+    case RowKind::Material:
+      return wordsOf(library.materials.at(row));
+    case RowKind::Head:
+      return wordsOf(library.heads.at(row));
+    case RowKind::ClearanceHole:
+      return wordsOf(library.holes.at(row));
+    case RowKind::SizeLimits:
+      return wordsOf(library.limits.at(row));
+    case RowKind::PrevailingTorque:
+      return wordsOf(library.prevailingTorques.at(row));
+    case RowKind::ToolClass:
+      return wordsOf(library.toolClasses.at(row));
   }
+  return {};
 }
 
 }  // namespace
 
+SearchEntry searchEntry(const Library& library, RowKind kind, std::size_t row) {
+  EntryWords words = wordsOfRow(library, kind, row);
+  return {kind, row, std::move(words.name), std::move(words.alias), std::move(words.note)};
+}
+
 std::vector<SearchEntry> searchEntries(const Library& library) {
   std::vector<SearchEntry> entries;
-  append(entries, RowKind::Thread, library.threads);
-  append(entries, RowKind::Grade, library.grades);
-  append(entries, RowKind::Condition, library.conditions);
-  append(entries, RowKind::Material, library.materials);
-  append(entries, RowKind::Head, library.heads);
-  append(entries, RowKind::ClearanceHole, library.holes);
-  append(entries, RowKind::SizeLimits, library.limits);
-  append(entries, RowKind::PrevailingTorque, library.prevailingTorques);
-  append(entries, RowKind::ToolClass, library.toolClasses);
+  for (const RowKind kind : kRowKinds)
+    for (std::size_t row = 0; row < countOf(library, kind); ++row)
+      entries.push_back(searchEntry(library, kind, row));
   return entries;
 }
 

@@ -15,6 +15,9 @@ struct SearchEntry {
   std::string note;   ///< label, family, size range, remark
 };
 
+/// One row; `row` counts from 0 and is there.
+SearchEntry searchEntry(const Library& library, RowKind kind, std::size_t row);
+
 /// All rows, kind by kind, in library order.
 std::vector<SearchEntry> searchEntries(const Library& library);
 

@@ -1,11 +1,11 @@
 #include "core/store/job_index.h"
 
 #include <array>
-#include <sstream>
 #include <utility>
 
 #include "core/store/connection.h"
 #include "core/store/database.h"
+#include "core/store/typed_words.h"
 
 namespace cw {
 namespace {
@@ -40,25 +40,13 @@ class Conditions {
   std::vector<std::string> m_values;
 };
 
-/// Each word in quotes, so that nothing in it is an operator of the search, and open at its end.
-std::string wordSearch(const std::string& words) {
-  std::istringstream in(words);
-  std::string out;
-  for (std::string word; in >> word;) {
-    std::string quoted;
-    for (const char c : word) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-    out += "\"" + quoted + "\"* ";
-  }
-  return out;
-}
-
 std::string utc(const Moment& moment) {
   return rfc3339({moment.utc, std::chrono::minutes{0}});
 }
 
 Conditions conditionsOf(const JobQuery& query) {
   Conditions out;
-  out.addIfGiven("job_words MATCH ?", wordSearch(query.words));
+  out.addIfGiven("job_words MATCH ?", everyBeginning(query.words));
   out.addIfGiven("j.work_order = ?", query.workOrder);
   out.addIfGiven("j.machine = ?", query.machine);
   out.addIfGiven("j.serial = ?", query.serial);

@@ -1,0 +1,101 @@
+#include "core/store/library_search.h"
+
+#include <unordered_set>
+
+#include "core/store/connection.h"
+#include "core/store/typed_words.h"
+
+namespace cw {
+namespace {
+
+/// "×" between figures is an x.
+std::string withPlainCross(std::string_view typed) {
+  constexpr std::string_view kCross = "×";
+  std::string out(typed);
+  for (std::size_t at = 0; (at = out.find(kCross, at)) != std::string::npos;)
+    out.replace(at, kCross.size(), "x");
+  return out;
+}
+
+/// One FTS5 expression for each distance. The words of a name stand in their order.
+std::vector<std::string> expressions(const std::vector<std::string>& words) {
+  std::string exactly = "name : ^ " + words.front();
+  std::string whole = "{name alias} : " + words.front();
+  std::string beginning = "(name : ^ " + words.front() + " *)";
+  std::string anywhere = words.front() + " *";
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    exactly += " + " + words[i];
+    whole += " + " + words[i];
+    beginning += " AND " + words[i] + " *";
+    anywhere += " AND " + words[i] + " *";
+  }
+  return {exactly, whole, beginning, anywhere};
+}
+
+}  // namespace
+
+Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view table,
+                                        std::string_view typed, std::size_t most) {
+  std::vector<FoundRow> found;
+  const std::vector<std::string> words = quotedWords(withPlainCross(typed));
+  if (words.empty()) return found;
+  const std::string one =
+      "SELECT rowid, ? FROM " + std::string(table) + " WHERE " + std::string(table) + " MATCH ?";
+  const std::vector<std::string> each = expressions(words);
+  std::string all;
+  SqlValues values;
+  for (int distance = 0; distance < 4; ++distance) {
+    all += (distance == 0 ? "" : " UNION ALL ") + one;
+    values.insert(values.end(), {distance, each[static_cast<std::size_t>(distance)]});
+  }
+  CW_TRY(rows, connection.query(all, values));
+  std::unordered_set<std::int64_t> seen;
+  while (found.size() <
+         most) {  // stops reading where enough was found: a beginning like "m" fits half a library
+    CW_TRY(more, rows.next());
+    if (!more) break;
+    const std::int64_t number = rows.integer(0);
+    if (seen.insert(number).second) found.push_back({number, static_cast<int>(rows.integer(1))});
+  }
+  return found;
+}
+
+std::vector<std::string> searchWords(const SearchEntry& entry) {
+  return {withPlainCross(entry.name), withPlainCross(entry.alias), withPlainCross(entry.note),
+          std::string(nameOf(entry.kind))};
+}
+
+LibrarySearch::LibrarySearch(std::vector<SearchEntry> entries, std::unique_ptr<Connection> connection)
+    : m_entries(std::move(entries)), m_connection(std::move(connection)) {}
+LibrarySearch::~LibrarySearch() = default;
+LibrarySearch::LibrarySearch(LibrarySearch&&) noexcept = default;
+LibrarySearch& LibrarySearch::operator=(LibrarySearch&&) noexcept = default;
+
+Result<LibrarySearch> LibrarySearch::of(const Library& library) {
+  CW_TRY(connection, Connection::inMemory());
+  LibrarySearch out(searchEntries(library), std::move(connection));
+  CW_CHECK(out.fill());
+  return out;
+}
+
+Result<void> LibrarySearch::fill() {
+  CW_CHECK(m_connection->run("CREATE VIRTUAL TABLE library_words USING " + std::string(kLibraryWords)));
+  CW_TRY(transaction, Transaction::begin(*m_connection));
+  for (std::size_t i = 0; i < m_entries.size(); ++i) {
+    const std::vector<std::string> words = searchWords(m_entries[i]);
+    CW_CHECK(
+        m_connection->run("INSERT INTO library_words(rowid, name, alias, note, kind) VALUES (?, ?, ?, ?, ?)",
+                          {static_cast<std::int64_t>(i), words[0], words[1], words[2], words[3]}));
+  }
+  return transaction.commit();
+}
+
+Result<std::vector<FoundRow>> LibrarySearch::find(std::string_view typed, std::size_t most) const {
+  if (!quotedWords(typed).empty()) return findWords(*m_connection, "library_words", typed, most);
+  std::vector<FoundRow> all;
+  for (std::size_t i = 0; i < std::min(most, m_entries.size()); ++i)
+    all.push_back({static_cast<std::int64_t>(i), 3});
+  return all;
+}
+
+}  // namespace cw
