@@ -1,6 +1,7 @@
 #include "app/bench/bench_place.h"
 
 #include "app/bench/finished_panel.h"
+#include "app/bench/in_hand.h"
 #include "app/bench/job_list.h"
 #include "app/bench/run_panel.h"
 #include "app/bench/sign_panel.h"
@@ -64,7 +65,9 @@ void BenchPlace::showFinished(const Id& job) {
 }
 
 QWidget* makeBenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent) {
-  return new BenchPlace(workspace, navigator, parent);
+  auto* place = new BenchPlace(workspace, navigator, parent);
+  offerInHand(*place, navigator);
+  return place;
 }
 
 }  // namespace cw

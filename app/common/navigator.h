@@ -23,10 +23,16 @@ class Navigator final : public QObject {
     emit figuresWanted(specification, fastener);
   }
 
+  /// Figures, filled in from what the place in front has in hand, if it has anything.
+  void openFiguresFrom(const QString& place) {
+    openPlace(QStringLiteral("figures")), emit inHandWanted(place);
+  }
+
  signals:
   void placeWanted(const QString& key);
   void jobWanted(const cw::Id& job);
   void recordWanted(const cw::Id& job);
+  void inHandWanted(const QString& place);  ///< a place of this key answers by openFigures
   void figuresWanted(const cw::Specification& specification, const cw::Fastener& fastener);
 };
 

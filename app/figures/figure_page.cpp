@@ -79,16 +79,18 @@ void FigurePage::take(InputField* field) {
   if (focusProxy() == nullptr) setFocusProxy(field);
   m_form->insertWidget(m_form->count() - 1, field);
   connect(field, &InputField::edited, this, [this, field] {
+    m_typedIn = field;
     if (const auto understood = field->understood()) m_desk.setValue(field->name(), *understood);
+    m_typedIn = nullptr;
     refresh();
   });
 }
 
-/// Another computation typed into an input that this one has too.
+/// An input that this page has too was filled elsewhere.
 void FigurePage::follow(const QString& input, const QString& text) {
   for (InputField* field : m_fields)
-    if (field->name() == input && !field->edit()->hasFocus()) field->setText(text);
-  if (isVisible()) refresh();
+    if (field->name() == input && field != m_typedIn) field->setText(text);
+  if (isVisible() && m_typedIn == nullptr) refresh();
 }
 
 void FigurePage::refresh() {

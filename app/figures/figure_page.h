@@ -53,6 +53,7 @@ class FigurePage : public QScrollArea {
 
   FigureDesk& m_desk;
   std::vector<InputField*> m_fields;
+  const InputField* m_typedIn = nullptr;  ///< while what it says goes to the desk
   QWidget* m_formSide;
   QBoxLayout* m_across;
   QVBoxLayout* m_form;

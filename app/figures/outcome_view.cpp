@@ -23,6 +23,12 @@ QString wordedAll(const std::vector<Message>& sentences) {
   return out.join(QLatin1Char(' '));
 }
 
+/// The engine's cautions are clauses.
+QString asSentence(const QString& text) {
+  const bool ends = text.endsWith(QLatin1Char('.')) || text.endsWith(QLatin1Char('?'));
+  return text.left(1).toUpper() + text.mid(1) + (ends ? QString() : QStringLiteral("."));
+}
+
 QString joinedTexts(const std::vector<std::string>& texts) {
   QStringList out;
   for (const std::string& each : texts) out << toQt(each).replace(QChar(0x2009), QChar(0x00A0));
@@ -79,7 +85,8 @@ void OutcomeView::show(const FigureAnswer& answer, int number) {
   if (!first) static_cast<QVBoxLayout*>(m_answers->layout())->addSpacing(kApart);
   add(textLabel(worded(answer.lead), deskFont(0, QFont::Bold)), "lead");
   showNumber(answer, first);
-  for (const Message& caution : answer.cautions) add(cautionLabel(worded(caution), deskFont()), "caution");
+  for (const Message& caution : answer.cautions)
+    add(cautionLabel(asSentence(worded(caution)), deskFont()), "caution");
   if (answer.carried) offerToCarry(*answer.carried, number);
   if (answer.band) {
     auto* band = new BandView;

@@ -36,6 +36,9 @@ SheetsPlace::SheetsPlace(Workspace& workspace, Navigator& navigator, QWidget* pa
   setFocusProxy(m_page);
   makeActions(navigator);
   makeImport();
+  connect(&navigator, &Navigator::inHandWanted, this, [this, &navigator](const QString& place) {
+    if (place == QLatin1String("sheets") && m_shown && m_joint->count() > 0) openFigures(navigator);
+  });
   connect(m_page->search(), &QLineEdit::textChanged, m_page, &DeskPage::filter);
   connect(m_page, &DeskPage::chosen, this, &SheetsPlace::show);
   for (const auto changed : {&Workspace::sheetsChanged, &Workspace::toolsChanged, &Workspace::peopleChanged,

@@ -120,8 +120,9 @@ void MainWindow::connectNavigator() {
 
 /// One key, there and back.
 void MainWindow::openOrLeaveFigures() {
-  const QString there = m_shown == kFigures && !m_before.isEmpty() ? m_before : kFigures;
-  show(there);
+  const QString here = m_shown, before = m_before;
+  if (here != kFigures) return m_navigator.openFiguresFrom(here);
+  if (!before.isEmpty()) show(before);
 }
 
 void MainWindow::show(const QString& placeKey) {

@@ -52,12 +52,8 @@ const ForceUnit& loadUnitBeside(const TorqueUnit& unit) {
   return metric ? kKilonewton : kPoundForce;
 }
 
-void takeCautions(FigureAnswer& answer, Working& working) {
-  for (Message& caution : working.cautions) {
-    caution.text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(caution.text[0])));
-    caution.text += '.';
-  }
-  answer.cautions = working.cautions;
+void takeCautions(FigureAnswer& answer, const Working& working) {
+  answer.cautions.insert(answer.cautions.end(), working.cautions.begin(), working.cautions.end());
 }
 
 }  // namespace
@@ -79,6 +75,10 @@ Result<Outcome> clampLoadOf(const StatedTorque& torque, const ClampCase& clamp) 
   BandOf<ForceTag> band{load.value.low, load.value.high, load.value.typical};
   CW_CHECK(addLoadMarks(band, clamp.fastener));
   answer.band = bandDrawing(band, unit);
+  const FastenerCase& fastener = clamp.fastener;
+  if (fastener.grade && load.value.high > fastener.grade->yield * fastener.thread.stressArea)
+    answer.cautions.push_back(
+        "Where friction is low and the tool reads high, this torque takes the bolt past yield.");
   GuardSubject subject;
   static_cast<FastenerCase&>(subject) = clamp.fastener;
   CW_TRY(judgement, judge(torque, subject));

@@ -5,6 +5,7 @@
 #include "app/shell/main_window.h"
 #include "core/base/clock.h"
 #include "tests/app/figures/figures_desk.h"
+#include "tests/support/sample_shop.h"
 
 namespace cw {
 namespace {
@@ -139,6 +140,48 @@ TEST_F(FiguresFlow, ASpecificationFillsThemIn) {
   type("graduation", "1 in-lb");
   EXPECT_EQ(number(), "65 in·lbf");
   EXPECT_THAT(said("sentences"), Not(HasSubstr("assumed"))) << "the sheet's tolerance is kept";
+}
+
+TEST_F(FiguresFlow, FromASheetTheKeyFillsItsSpecificationIn) {
+  test::SampleShop sample;
+  Workspace workspace(sample.clock());
+  test::need(workspace.openShop(toQt(sample.file().string())));
+  MainWindow window(workspace);
+  window.QWidget::show();
+  QApplication::setActiveWindow(&window);
+  window.show(QStringLiteral("sheets"));
+  settle();
+  QTest::keyClick(&window, Qt::Key_F8);
+  settle();
+  EXPECT_EQ(window.shownPlace().toStdString(), "figures");
+  const auto* torque =
+      window.placeWidget(QStringLiteral("figures"))->findChild<QLineEdit*>(QStringLiteral("torqueField"));
+  ASSERT_NE(torque, nullptr);
+  EXPECT_EQ(plainBlanks(torque->text()), "65 in·lbf") << "the sample sheet's aim";
+  QTest::keyClick(&window, Qt::Key_F8);
+  EXPECT_EQ(window.shownPlace().toStdString(), "sheets");
+}
+
+TEST_F(FiguresFlow, NumbersAreTypedAndRememberedInTheLocalesManner) {
+  QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+  show("convert");
+  type("torque", "22,5 Nm");
+  EXPECT_EQ(number(), "22.5 N·m");
+  show("clamp");
+  EXPECT_EQ(plainBlanks(child<QLineEdit>(QStringLiteral("torqueField")).text()), "22.5 N·m");
+  type("condition", "µ 0,12 / 0,10");
+  type("thread", "M8");
+  type("deviation", "2,5 %");
+  EXPECT_FALSE(number().empty()) << said("outcomeSaid");
+  QLocale::setDefault(QLocale::c());
+}
+
+TEST_F(FiguresFlow, ANameThatIsNotThereIsAnsweredByNearOnes) {
+  show("condition");
+  type("condition", "oild");
+  EXPECT_THAT(found("condition"), HasSubstr("oiled"));
+  type("thread", "M8x2");
+  EXPECT_THAT(found("thread"), HasSubstr("M8"));
 }
 
 TEST_F(FiguresFlow, OneKeyOpensItFromAnywhereAndGoesBack) {
