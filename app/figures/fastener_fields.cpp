@@ -15,6 +15,13 @@ class Texts {
   Q_DECLARE_TR_FUNCTIONS(FastenerFields)
 };
 
+constexpr const char* kNotStated = "not stated";
+
+bool isNotStated(const std::string& text) {
+  const std::string folded = foldedName(text);
+  return folded == foldedName(kNotStated) || folded == "unknown";
+}
+
 using Choices = std::vector<NameField::Choice>;
 
 const Catalogue& catalogue() {
@@ -95,13 +102,15 @@ NameField* gradeField(bool optional) {
       [](const std::string& text, DecimalMark) { return gradeNamed(text); });
 }
 
-NameField* conditionField(const char* name, const QString& label, bool optional) {
+NameField* conditionField(const char* name, const QString& label, ConditionOf what, bool optional) {
+  const bool mayBeUnknown = what == ConditionOf::Specification;
+  Choices choices = namedChoices(catalogue().rows().conditions);
+  if (mayBeUnknown) choices.push_back({QLatin1String(kNotStated), Texts::tr("unknown")});
   return new NameField({QLatin1String(name), label, Texts::tr("dry, oiled, K 0.2 or µ 0.12"), optional},
-                       namedChoices(catalogue().rows().conditions),
-                       [](const std::string& text, DecimalMark mark) {
-                         return writtenCondition(text, catalogue(), mark).map([](const Condition& condition) {
-                           return toQt(condition.name);
-                         });
+                       choices, [mayBeUnknown](const std::string& text, DecimalMark mark) -> Result<QString> {
+                         if (mayBeUnknown && isNotStated(text)) return QString::fromLatin1(kNotStated);
+                         CW_TRY(condition, writtenCondition(text, catalogue(), mark));
+                         return toQt(condition.name);
                        });
 }
 
@@ -135,7 +144,7 @@ Result<std::optional<Grade>> gradeIn(const NameField& field, const Thread& threa
 }
 
 Result<std::optional<Condition>> conditionIn(const NameField& field) {
-  if (field.empty()) return std::optional<Condition>();
+  if (field.empty() || isNotStated(field.text())) return std::optional<Condition>();
   return at(field, writtenCondition(field.text(), catalogue(), field.numberMark()))
       .map([](const Condition& row) { return std::optional(row); });
 }

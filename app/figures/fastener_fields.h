@@ -9,8 +9,9 @@ namespace cw {
 
 NameField* threadField(bool optional = false);
 NameField* gradeField(bool optional = false);
-/// A condition of the catalogue, or one's own nut factor or friction.
-NameField* conditionField(const char* name, const QString& label, bool optional = false);
+/// A condition of the catalogue, or one's own nut factor or friction; of a specification also "not stated".
+enum class ConditionOf { Specification, Parts };
+NameField* conditionField(const char* name, const QString& label, ConditionOf what, bool optional = false);
 NameField* faceField();
 NameField* materialField(bool optional = false);
 
@@ -18,6 +19,7 @@ NameField* materialField(bool optional = false);
 
 Result<Thread> threadIn(const NameField& field);
 Result<std::optional<Grade>> gradeIn(const NameField& field, const Thread& thread);
+/// Nothing if it is empty or not stated.
 Result<std::optional<Condition>> conditionIn(const NameField& field);
 Result<std::optional<BearingFace>> faceIn(const NameField& field, const Thread& thread);
 Result<std::optional<TappedMaterial>> materialIn(const NameField& field);

@@ -40,7 +40,8 @@ class ConvertPage final : public FastenerPage {
     m_torque = add(torqueField("torque", PageTexts::tr("Torque as stated")));
     m_form.thread = add(threadField(true));
     m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is stated for"), true));
+    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is stated for"),
+                                          ConditionOf::Specification, true));
   }
 
  private:
@@ -64,7 +65,8 @@ class GuardPage final : public FastenerPage {
     m_second = add(torqueField("second", PageTexts::tr("Second printed column"), true));
     m_form.thread = add(threadField());
     m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is stated for"), true));
+    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is stated for"),
+                                          ConditionOf::Specification, true));
     m_form.face = add(faceField());
     m_form.material = add(materialField(true));
     m_form.engagement = add(engagementField());
@@ -93,7 +95,8 @@ class ClampingPage : public FastenerPage {
   void addCase() {
     m_form.thread = add(threadField());
     m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition of threads and faces")));
+    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition of threads and faces"),
+                                          ConditionOf::Specification));
     m_form.face = add(faceField());
     m_basis = add(basisField());
     m_deviation = add(deviationField(false));
@@ -165,8 +168,9 @@ class ConditionPage final : public FastenerPage {
                      PageTexts::tr("The manual's torque holds for one state of threads and faces; these "
                                    "parts are in another.")) {
     m_torque = add(torqueField("torque", PageTexts::tr("Torque as specified")));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is specified for")));
-    m_inUse = add(conditionField("inUse", PageTexts::tr("Condition the parts are in")));
+    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is specified for"),
+                                          ConditionOf::Specification));
+    m_inUse = add(conditionField("inUse", PageTexts::tr("Condition the parts are in"), ConditionOf::Parts));
     m_form.thread = add(threadField());
     m_form.grade = add(gradeField(true));
     m_form.face = add(faceField());
@@ -178,6 +182,9 @@ class ConditionPage final : public FastenerPage {
     CW_TRY(torque, m_torque->stated());
     CW_TRY(fastener, m_form.subject());
     CW_TRY(inUse, conditionIn(*m_inUse));
+    if (!inUse)
+      return fail(ErrorCode::InvalidInput, "inUse", m_inUse->text(),
+                  "the condition of the parts is what you see", "look, and name it");
     return changedCondition(torque, *inUse, fastener, basisIn(*m_basis)).map_error([](Error error) {
       if (error.code == ErrorCode::OutOfTurn) error.place = "inUse";  // the same as specified
       return error;

@@ -103,8 +103,8 @@ class SettingPage final : public FastenerPage {
     m_rule = add(ruleField());
     m_form.thread = add(threadField(true));
     m_form.grade = add(gradeField(true));
-    m_form.condition =
-        add(conditionField("aimCondition", WrenchTexts::tr("Condition the torque is for"), true));
+    m_form.condition = add(conditionField("aimCondition", WrenchTexts::tr("Condition the torque is for"),
+                                          ConditionOf::Specification, true));
   }
 
  private:

@@ -176,6 +176,19 @@ TEST_F(FiguresFlow, NumbersAreTypedAndRememberedInTheLocalesManner) {
   QLocale::setDefault(QLocale::c());
 }
 
+TEST_F(FiguresFlow, AnUnstatedConditionIsRefusedAndNotGuessed) {
+  show("condition");
+  for (const auto& [input, text] :
+       {std::pair("torque", "30 Nm"), {"condition", "unknown"}, {"inUse", "oiled"}, {"thread", "M8"}})
+    type(input, text);
+  EXPECT_EQ(number(), "");
+  EXPECT_THAT(found("condition"), HasSubstr("does not state"));
+  type("condition", "dry");
+  type("inUse", "unknown");
+  EXPECT_EQ(number(), "");
+  EXPECT_THAT(found("inUse"), Not(testing::IsEmpty()));
+}
+
 TEST_F(FiguresFlow, ANameThatIsNotThereIsAnsweredByNearOnes) {
   show("condition");
   type("condition", "oild");
