@@ -12,8 +12,8 @@ namespace cw {
 /// `result`, its refusal placed at the option.
 template <class T>
 Result<T> named(std::string_view option, Result<T> result) {
-  if (result) return result;
-  return fail(within(std::string(option), std::move(result).error()));
+  if (!result) result.error().place = option;
+  return result;
 }
 
 /// A quantity with its unit: "30 N.m", "10 in". The errors of parse().

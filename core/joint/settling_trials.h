@@ -34,7 +34,7 @@ struct FrictionTrials {
 /// Tightens the joint again and again, every bolt with a friction of its own that it keeps through all
 /// passes: its loads are its targets times a normal deviate about 1, cut off at three deviations.
 /// `progress` is told the number of trials done after each; a stop asked for through `stop` is heeded
-/// after the step at hand, well within a millisecond of a joint of 24 bolts.
+/// after the step at hand, not at the end of the trial.
 /// Errors: OutOfRange for a scatter outside its limits; otherwise as settle().
 Result<FrictionTrials> frictionTrials(const SettlingModel& model, const TighteningPlan& tightening,
                                       const FrictionScatter& scatter,

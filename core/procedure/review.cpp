@@ -6,10 +6,10 @@ namespace cw {
 namespace {
 
 constexpr ReviewRule kRules[] = {
-    reviewHeading,   reviewApproval,  reviewUse,       reviewSingleUse,   reviewSource,
-    reviewCondition, reviewTolerance, reviewPrinted,   reviewColumns,     reviewNames,
-    reviewLengths,   reviewGuard,     reviewTools,     reviewSecondTurns, reviewActions,
-    reviewLength,    reviewNumbers,   reviewVagueness, reviewAlerts,      reviewHolds,
+    reviewHeading,   reviewApproval, reviewUse,         reviewSingleUse, reviewSource,  reviewCondition,
+    reviewTolerance, reviewPrinted,  reviewColumns,     reviewNames,     reviewLengths, reviewGuard,
+    reviewTools,     reviewOrders,   reviewSecondTurns, reviewActions,   reviewLength,  reviewNumbers,
+    reviewVagueness, reviewAlerts,   reviewHolds,
 };
 
 }  // namespace

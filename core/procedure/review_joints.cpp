@@ -4,6 +4,7 @@
 #include "core/joint/tool_fitness.h"
 #include "core/procedure/guard_subject.h"
 #include "core/procedure/review_rules.h"
+#include "core/procedure/sheet_check.h"
 #include "core/procedure/targets.h"
 #include "core/units/format.h"
 
@@ -88,6 +89,27 @@ void reviewTools(const Sheet& sheet, const ReviewContext& context, Findings& fin
                           place,
                           {"no tool in the crib can be set to %1 within its tolerance", {text(*each.aim)}},
                           "get one, or state a tolerance that a tool can keep"});
+  });
+}
+
+/// An order edited by hand names no rule, so that nobody takes it for the published one.
+void reviewOrders(const Sheet& sheet, const ReviewContext&, Findings& findings) {
+  forEach(sheet.joints, "joints", [&](const Joint& joint, const std::string& place) {
+    if (joint.rule.empty()) return;
+    const auto ruled = orderByRule(joint);
+    if (!ruled) {
+      findings.push_back({Severity::Blocking, "rule-does-not-fit", place + ".rule", ruled.error().problem,
+                          ruled.error().expected});
+    } else if (*ruled != joint.order) {
+      const auto differs =
+          std::mismatch(ruled->begin(), ruled->end(), joint.order.begin(), joint.order.end());
+      findings.push_back(
+          {Severity::Blocking,
+           "order-not-by-rule",
+           place + ".order",
+           {"“%1” stands where the rule “%2” gives “%3”", {*differs.second, joint.rule, *differs.first}},
+           "write the rule's order, or name no rule: the order is then made by hand"});
+    }
   });
 }
 

@@ -30,6 +30,7 @@ void reviewLengths(const Sheet&, const ReviewContext&, Findings&);  // "fastener
 // Of the joints (review_joints.cpp).
 void reviewGuard(const Sheet&, const ReviewContext&, Findings&);        // "below-band", "past-yield" …
 void reviewTools(const Sheet&, const ReviewContext&, Findings&);        // "no-tool-fits"
+void reviewOrders(const Sheet&, const ReviewContext&, Findings&);       // "order-not-by-rule"
 void reviewSecondTurns(const Sheet&, const ReviewContext&, Findings&);  // "check-pass-barred" …
 
 // Of the steps (review_steps.cpp).

@@ -47,10 +47,33 @@ inline double halfDigit(const std::string& printed) {
   return 0.5 * std::pow(10, -static_cast<double>(decimals)) * (1 + 1e-9);
 }
 
+/// What all tallies of a run add up to, printed at its end.
+class Total {
+ public:
+  static Total& ofThisRun() {
+    static Total total;
+    return total;
+  }
+  ~Total() {
+    std::cout << "[published] in all: " << m_within << " of " << m_all << " within the printed digit ("
+              << m_memory << " from memory), " << m_all - m_within << " exceptions\n";
+  }
+  void add(bool within, bool seen) {
+    ++m_all;
+    if (within) ++m_within;
+    if (!seen) ++m_memory;
+  }
+
+ private:
+  int m_all = 0;
+  int m_within = 0;
+  int m_memory = 0;
+};
+
 /// Counts what is reproduced, prints the count with its exceptions.
 class Tally {
  public:
-  explicit Tally(std::string source) : m_source(std::move(source)) {}
+  explicit Tally(std::string source) : m_source(std::move(source)), m_total(Total::ofThisRun()) {}
   ~Tally() {
     std::cout << "[published] " << m_source << ": " << m_within << " of " << m_all
               << " within the printed digit";
@@ -60,9 +83,15 @@ class Tally {
 
   /// True if `computed` rounds to what is printed.
   bool add(const std::string& what, const std::string& printed, double computed, bool seen = true) {
+    return add(what, printed, computed, std::abs(computed - numberOf(printed)) <= halfDigit(printed), seen);
+  }
+
+  /// The same for a source that rounds otherwise than its digits say.
+  bool add(const std::string& what, const std::string& printed, double computed, bool within, bool seen) {
     ++m_all;
     if (!seen) ++m_memory;
-    if (std::abs(computed - numberOf(printed)) <= halfDigit(printed)) return ++m_within, true;
+    m_total.add(within, seen);
+    if (within) return ++m_within, true;
     std::ostringstream line;
     line << "    " << what << ": printed " << printed << ", computed " << computed << "\n";
     m_exceptions += line.str();
@@ -73,6 +102,7 @@ class Tally {
 
  private:
   std::string m_source;
+  Total& m_total;
   int m_all = 0;
   int m_within = 0;
   int m_memory = 0;

@@ -153,6 +153,10 @@ const Case kCases[] = {
      [](Sheet& s, Shop&) {
        s.fasteners[0].engagement = length("12 mm"), s.fasteners[0].depth = length("10 mm");
      }},
+    {"OrderNotItsRules", "order-not-by-rule", Severity::Blocking, "joints[0].order",
+     [](Sheet& s, Shop&) { s.joints[0].rule = "circular"; }},
+    {"RuleThatDoesNotFit", "rule-does-not-fit", Severity::Blocking, "joints[0].rule",
+     [](Sheet& s, Shop&) { s.joints[0].rule = "army-circle"; }},
     {"CheckPassOnASoftGasket", "check-pass-barred", Severity::Blocking, "joints[0].passes.check",
      [](Sheet& s, Shop&) {
        s.joints[0].noSecondTurn = {NoSecondTurn::SoftGasket};
