@@ -11,6 +11,8 @@ template <class... F>
 struct Each : F... {
   using F::operator()...;
 };
+template <class... F>
+Each(F...) -> Each<F...>;  // clang 14 does not make this guide itself
 
 Result<void> checkAngle(const std::string& place, Angle angle, Angle most) {
   CW_CHECK(checkPositive(place, angle, kDegree));
