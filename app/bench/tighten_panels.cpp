@@ -22,7 +22,7 @@ JointView* addJoint(QVBoxLayout* column, bool choosable) {
   auto* joint = new JointView;
   joint->setObjectName(QStringLiteral("jointView"));
   joint->setChoosable(choosable);
-  joint->setFont(fontOfHeight(bench::kLabelHeight, joint));
+  joint->setFont(fontOfHeight(bench::kTextHeight, joint));
   column->addWidget(joint, 1);
   return joint;
 }

@@ -6,195 +6,190 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/common/colours.h"
+#include "app/common/joint_legend.h"
+#include "app/common/joint_marks.h"
+#include "app/common/joint_room.h"
 #include "app/common/wording.h"
 
 namespace cw {
 namespace {
 
-/// Room below the joint for the words at its near edge.
-qreal wordsHeight(const QFont& font, const JointDrawingOptions& options) {
-  return options.standHere.isEmpty() ? 0 : QFontMetricsF(font).height();
-}
+constexpr std::size_t kMostOnPath = 16;  ///< positions; of more the path shows how it begins
+constexpr std::size_t kMovesToBegin = 8;
+constexpr std::size_t kMovesShown = 3;  ///< of the path behind the position that is now
 
-/// From the drawing's -1 … 1 to the device, keeping its shape, with room for marks and words at the edge.
-class Frame {
+class JointPen {
  public:
-  Frame(const QRectF& where, const JointDrawing& drawing, qreal words) {
-    const qreal reach = 1 + drawing.radius * 1.6;
-    m_scale = std::max<qreal>(1, std::min(where.width(), where.height() - words) / (2 * reach));
-    m_centre = QPointF(where.center().x(), where.center().y() - words / 2);
-  }
-  QPointF at(const DrawingPoint& point) const { return m_centre + QPointF(point.x, point.y) * m_scale; }
-  qreal length(double share) const { return share * m_scale; }
-
- private:
-  QPointF m_centre;
-  qreal m_scale = 1;
-};
-
-class Pen {
- public:
-  Pen(QPainter& painter, const Frame& frame, const JointDrawing& drawing, const JointInk& ink)
-      : m_painter(painter), m_frame(frame), m_drawing(drawing), m_ink(ink) {}
+  JointPen(QPainter& painter, const JointPlan& plan, const JointDrawing& drawing, const JointInk& ink)
+      : m_painter(painter), m_plan(plan), m_drawing(drawing), m_ink(ink), m_marks(painter, ink) {}
 
   void face() {
-    m_painter.setPen(QPen(m_ink.line, stroke()));
+    m_painter.setPen(QPen(m_ink.line, 1.5));
     m_painter.setBrush(m_ink.face);
-    for (const DrawingCircle& circle : m_drawing.circles) {
-      const qreal radius = m_frame.length(circle.radius);
-      m_painter.drawEllipse(m_frame.at(circle.centre), radius, radius);
-      m_painter.setBrush(Qt::NoBrush);
-    }
+    if (m_drawing.edge) circle(*m_drawing.edge);
     QPolygonF corners;
-    for (const DrawingPoint& corner : m_drawing.outline) corners << m_frame.at(corner);
-    m_painter.setBrush(m_ink.face);
+    for (const DrawingPoint& corner : m_drawing.outline) corners << m_plan.at(corner);
     if (!corners.isEmpty()) m_painter.drawPolygon(corners);
+    m_painter.setPen(QPen(faint(), 1));
+    m_painter.setBrush(Qt::NoBrush);
+    for (const DrawingCircle& each : m_drawing.circles) circle(each);
   }
 
   void path() {
-    QPolygonF line;
-    for (const DrawingPoint& point : m_drawing.path) line << m_frame.at(point);
+    const std::vector<std::size_t> order = inOrder();
+    const auto now = std::find_if(order.begin(), order.end(), [&](std::size_t index) {
+      return m_drawing.positions[index].state == PositionState::Now;
+    });
+    if (now == order.end()) {
+      m_painter.setPen(QPen(m_ink.line, 1.2, Qt::DotLine));
+      const std::size_t shown = order.size() > kMostOnPath ? kMovesToBegin + 1 : order.size();
+      for (std::size_t i = 1; i < shown; ++i) move(order[i - 1], order[i], i == 1);
+      return;
+    }
+    const auto at = static_cast<std::size_t>(now - order.begin());
     m_painter.setPen(QPen(m_ink.line, stroke(), Qt::DotLine));
-    m_painter.setBrush(Qt::NoBrush);
-    m_painter.drawPolyline(line);
+    for (std::size_t i = at > kMovesShown ? at - kMovesShown : 1; i > 0 && i <= at; ++i)
+      move(order[i - 1], order[i], false);
+    if (at + 1 >= order.size()) return;
+    m_painter.setPen(QPen(m_ink.accent, stroke(), Qt::DashLine));
+    move(order[at], order[at + 1], true);
   }
 
-  void position(const DrawnPosition& position) {
-    const bool now = position.state == PositionState::Now;
-    const QPointF centre = m_frame.at(position.at);
-    const qreal radius = m_frame.length(m_drawing.radius) * (now ? 1.2 : 1);
-    mark(position, centre, radius);
-    label(position, centre, radius);
-    if (position.state == PositionState::Done || position.state == PositionState::Redone)
-      tick(position, centre, radius);
+  void position(std::size_t index) {
+    const DrawnPosition& position = m_drawing.positions[index];
+    const PlannedPosition& there = m_plan.positions[index];
+    const bool isNow = position.state == PositionState::Now;
+    const qreal radius = m_plan.radius * (isNow ? std::min(1.12, m_plan.reach / m_plan.radius / 1.15) : 1);
+    m_marks.shape(position.state, there.centre, radius, m_plan.reach * (isNow ? 1.06 : 1));
+    if (m_plan.labelsBeside)
+      m_marks.sign(position.state, there.centre, radius);
+    else
+      m_marks.tick(position.state, there.centre, radius, there.outward);
+    label(position, there);
   }
 
-  void orderOf(const DrawnPosition& position) {
-    const QPointF centre = m_frame.at(position.at);
-    const qreal radius = m_frame.length(m_drawing.radius);
-    m_painter.setFont(sized(radius * 0.8));
+  void orderOf(std::size_t index) {
+    const QRectF where = m_plan.positions[index].order;
+    if (where.isEmpty()) return;
+    m_painter.setPen(Qt::NoPen);
+    m_painter.setBrush(ground());
+    m_painter.drawRoundedRect(where, 2, 2);
+    m_painter.setFont(m_plan.orderFont);
     m_painter.setPen(m_ink.ink);
-    const QPointF beside = centre + besideMark(position) * radius * 2.1;
-    m_painter.drawText(QRectF(beside - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)),
-                       Qt::AlignCenter, QString::number(position.order));
+    text(where, QString::number(m_drawing.positions[index].order));
   }
 
-  void words(const QString& text, const QRectF& where) {
+  /// The near edge: a triangle that points at the part, and the words.
+  void words(const QString& said) {
     m_painter.setFont(m_ink.font);
     m_painter.setPen(m_ink.ink);
-    m_painter.drawText(where, Qt::AlignHCenter | Qt::AlignBottom, text);
+    const QFontMetricsF metrics(m_ink.font);
+    const qreal side = metrics.capHeight() * 0.5;
+    const QPointF foot(m_plan.words.center().x() - metrics.horizontalAdvance(said) / 2 - side * 0.6,
+                       m_plan.words.center().y() + side * 0.8);
+    m_painter.drawText(m_plan.words.translated(side, 0), Qt::AlignCenter, said);
+    m_painter.setPen(Qt::NoPen);
+    m_painter.setBrush(m_ink.ink);
+    m_painter.drawPolygon(
+        QPolygonF{{foot + QPointF(-side, 0), foot + QPointF(side, 0), foot + QPointF(0, -side * 1.7)}});
   }
 
  private:
-  /// Where there is room beside a mark: towards the middle of a round part, below elsewhere.
-  QPointF besideMark(const DrawnPosition& position) const {
-    const qreal distance = std::hypot(position.at.x, position.at.y);
-    if (m_drawing.circles.empty() || distance < 0.2) return {0, 1};
-    return {-position.at.x / distance, -position.at.y / distance};
+  QColor faint() const {
+    QColor colour = m_ink.line;
+    colour.setAlphaF(0.55F);
+    return colour;
+  }
+  QColor ground() const { return m_ink.face; }
+  qreal stroke() const { return std::clamp<qreal>(m_plan.radius / 8, 1.5, 4); }
+
+  void circle(const DrawingCircle& circle) {
+    const qreal radius = circle.radius * m_plan.scale;
+    m_painter.drawEllipse(m_plan.at(circle.centre), radius, radius);
   }
 
-  /// Unit vector to the tick: outward on a round part, to the upper right elsewhere; never where the order's
-  /// number stands.
-  QPointF tickSide(const DrawnPosition& position) const {
-    const QPointF beside = besideMark(position);
-    return beside == QPointF(0, 1) ? QPointF(0.7, -0.7) : -beside;
+  /// Indices of the positions in their order; what is in no order is not on the path.
+  std::vector<std::size_t> inOrder() const {
+    std::vector<std::size_t> out;
+    for (std::size_t i = 0; i < m_drawing.positions.size(); ++i)
+      if (m_drawing.positions[i].order > 0) out.push_back(i);
+    std::stable_sort(out.begin(), out.end(), [&](std::size_t a, std::size_t b) {
+      return m_drawing.positions[a].order < m_drawing.positions[b].order;
+    });
+    return out;
   }
 
-  qreal stroke() const { return std::max<qreal>(1, m_frame.length(m_drawing.radius) / 12); }
-
-  QFont sized(qreal pixels) const {
-    QFont font(m_ink.font);
-    font.setPixelSize(std::max(1, qRound(pixels)));
-    return font;
+  /// From rim to rim, with an arrow at its end if wanted.
+  void move(std::size_t from, std::size_t to, bool arrow) {
+    const QPointF a = m_plan.positions[from].centre, b = m_plan.positions[to].centre;
+    const qreal length = std::hypot(b.x() - a.x(), b.y() - a.y());
+    const qreal rim = m_plan.reach;
+    if (length < 2.2 * rim) return;
+    const QPointF along = (b - a) / length, across(-along.y(), along.x());
+    const QPointF end = b - along * rim;
+    m_painter.drawLine(a + along * rim, end);
+    if (!arrow) return;
+    const qreal head = std::clamp<qreal>(m_plan.radius * 0.5, 5, 14);
+    const QPen dashed = m_painter.pen();
+    m_painter.setPen(QPen(dashed.color(), dashed.widthF(), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    m_painter.drawPolyline(
+        QPolygonF{{end - along * head + across * head * 0.5, end, end - along * head - across * head * 0.5}});
+    m_painter.setPen(dashed);
   }
 
-  void mark(const DrawnPosition& position, const QPointF& centre, qreal radius) {
-    const bool filled = position.state != PositionState::ToDo && position.state != PositionState::Trouble;
-    const QColor fill = position.state == PositionState::Now ? m_ink.accent : m_ink.ink;
-    m_painter.setPen(QPen(position.state == PositionState::Trouble ? m_ink.warning : fill, stroke() * 1.4));
-    m_painter.setBrush(filled ? fill : m_ink.face);
-    if (position.state == PositionState::Trouble) {
-      const qreal reach = radius * 1.25;
-      m_painter.drawPolygon(QPolygonF{{centre + QPointF(0, -reach), centre + QPointF(reach, 0),
-                                       centre + QPointF(0, reach), centre + QPointF(-reach, 0)}});
-      return;
+  void label(const DrawnPosition& position, const PlannedPosition& there) {
+    if (there.label.isEmpty()) return;
+    QColor colour = m_ink.ink;
+    if (!m_plan.labelsBeside) colour = m_marks.onMark(position.state);
+    if (m_plan.labelsBeside && position.state == PositionState::Now) {
+      m_painter.setPen(Qt::NoPen);
+      m_painter.setBrush(m_ink.accent);
+      m_painter.drawRoundedRect(there.label.adjusted(-3, -3, 3, 3), 3, 3);
+      colour = m_ink.onAccent;
     }
-    m_painter.drawEllipse(centre, radius, radius);
-    m_painter.setBrush(Qt::NoBrush);
-    if (position.state == PositionState::Redone) m_painter.drawEllipse(centre, radius * 1.28, radius * 1.28);
-    if (position.state == PositionState::Now) {
-      m_painter.setPen(QPen(m_ink.accent, stroke() * 1.4, Qt::DashLine));
-      m_painter.drawEllipse(centre, radius * 1.35, radius * 1.35);
-    }
+    m_painter.setFont(m_plan.labelFont);
+    m_painter.setPen(colour);
+    text(there.label, toQt(position.label));
   }
 
-  void label(const DrawnPosition& position, const QPointF& centre, qreal radius) {
-    const bool now = position.state == PositionState::Now;
-    const bool onDark =
-        now || position.state == PositionState::Done || position.state == PositionState::Redone;
-    const QString text = toQt(position.label);
-    QFont font = sized(radius * (text.size() > 2 ? 0.72 : 1.0));
-    font.setWeight(QFont::Bold);
-    m_painter.setFont(font);
-    m_painter.setPen(now ? m_ink.onAccent : onDark ? m_ink.face : m_ink.ink);
-    m_painter.drawText(QRectF(centre - QPointF(radius * 1.2, radius), QSizeF(radius * 2.4, radius * 2)),
-                       Qt::AlignCenter, text);
-  }
-
-  void tick(const DrawnPosition& position, const QPointF& centre, qreal radius) {
-    const QPointF at = centre + tickSide(position) * radius * 1.2;
-    const qreal small = radius * 0.42;
-    m_painter.setPen(QPen(m_ink.ink, stroke()));
-    m_painter.setBrush(m_ink.face);
-    m_painter.drawEllipse(at, small, small);
-    m_painter.drawPolyline(QPolygonF{
-        {at + QPointF(-0.5, 0) * small, at + QPointF(-0.1, 0.4) * small, at + QPointF(0.55, -0.45) * small}});
+  /// Capitals and figures in the middle, which AlignVCenter misses by the depth of descenders.
+  void text(const QRectF& where, const QString& said) {
+    const QFontMetricsF metrics(m_painter.font());
+    m_painter.drawText(QPointF(where.center().x() - metrics.horizontalAdvance(said) / 2,
+                               where.center().y() + metrics.capHeight() / 2),
+                       said);
   }
 
   QPainter& m_painter;
-  const Frame& m_frame;
+  const JointPlan& m_plan;
   const JointDrawing& m_drawing;
   const JointInk& m_ink;
+  JointMarks m_marks;
 };
 
 }  // namespace
-
-JointInk JointInk::ofPalette(const QPalette& palette, const QFont& font) {
-  return {sheetOf(palette),
-          inkOf(palette),
-          lineOf(palette),
-          accentOf(palette),
-          onAccentOf(palette),
-          warningOf(palette),
-          font};
-}
-
-JointInk JointInk::ofPaper(const QFont& font) {
-  return {Qt::white, Qt::black, QColor(90, 90, 90), Qt::black, Qt::white, Qt::black, font};
-}
 
 void paintJoint(QPainter& painter, const QRectF& where, const JointDrawing& drawing, const JointInk& ink,
                 const JointDrawingOptions& options) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  const Frame frame(where, drawing, wordsHeight(ink.font, options));
-  Pen pen(painter, frame, drawing, ink);
+  const JointPlan plan = planJoint(where, drawing, ink.font, options);
+  JointPen pen(painter, plan, drawing, ink);
   pen.face();
   if (options.showPath) pen.path();
-  for (const DrawnPosition& position : drawing.positions) pen.position(position);
-  if (options.showOrder)
-    for (const DrawnPosition& position : drawing.positions) pen.orderOf(position);
-  if (!options.standHere.isEmpty()) pen.words(options.standHere, where);
+  for (const bool now : {false, true})  // the one that is now lies on top
+    for (std::size_t i = 0; i < drawing.positions.size(); ++i)
+      if ((drawing.positions[i].state == PositionState::Now) == now) pen.position(i);
+  for (std::size_t i = 0; i < drawing.positions.size(); ++i) pen.orderOf(i);
+  if (!options.standHere.isEmpty()) pen.words(options.standHere);
+  if (options.showLegend) JointLegend(drawing, ink.font).paint(painter, plan.legend, ink);
   painter.restore();
 }
 
 QRectF markOf(const QRectF& where, const JointDrawing& drawing, const QFont& font,
               const JointDrawingOptions& options, std::size_t position) {
-  const Frame frame(where, drawing, wordsHeight(font, options));
-  const qreal radius = frame.length(drawing.radius) * 1.3;
-  return QRectF(frame.at(drawing.positions.at(position).at) - QPointF(radius, radius),
-                QSizeF(2 * radius, 2 * radius));
+  const JointPlan plan = planJoint(where, drawing, font, options);
+  return rectAt(plan.positions.at(position).centre, QSizeF(2, 2) * plan.reach);
 }
 
 }  // namespace cw

@@ -3,30 +3,14 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <cmath>
 
 #include "app/common/colours.h"
+#include "app/common/joint_legend.h"
+#include "app/common/measures.h"
 #include "app/common/wording.h"
 
 namespace cw {
-namespace {
-
-QString stateWord(PositionState state) {
-  switch (state) {
-    case PositionState::ToDo:
-      return JointView::tr("to do");
-    case PositionState::Now:
-      return JointView::tr("now");
-    case PositionState::Done:
-      return JointView::tr("done");
-    case PositionState::Redone:
-      return JointView::tr("done again");
-    case PositionState::Trouble:
-      return JointView::tr("in trouble");
-  }
-  return {};
-}
-
-}  // namespace
 
 JointView::JointView(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
@@ -60,7 +44,7 @@ void JointView::clearChosen() {
 void JointView::describe() {
   QStringList parts;
   for (const DrawnPosition& position : m_drawing.positions)
-    parts << tr("position %1 %2").arg(toQt(position.label), stateWord(position.state));
+    parts << tr("position %1 %2").arg(toQt(position.label), wordOf(position.state));
   setAccessibleDescription(parts.join(QStringLiteral(", ")));
 }
 
@@ -83,11 +67,24 @@ void JointView::toggle(std::size_t position) {
   emit chosenChanged();
 }
 
+std::optional<std::size_t> JointView::positionAt(const QPointF& point) const {
+  const JointPlan plan = planJoint(rect(), m_drawing, font(), m_options);
+  const qreal near = std::max(plan.reach, pixels(bench::kTarget / 2, this));
+  std::optional<std::size_t> out;
+  qreal least = near;
+  for (std::size_t i = 0; i < plan.positions.size(); ++i) {
+    const QPointF away = plan.positions[i].centre - point;
+    const qreal here = plan.positions[i].label.contains(point) ? 0 : std::hypot(away.x(), away.y());
+    if (here > least) continue;
+    least = here;
+    out = i;
+  }
+  return out;
+}
+
 void JointView::mouseReleaseEvent(QMouseEvent* event) {
   if (!m_choosable) return QWidget::mouseReleaseEvent(event);
-  for (std::size_t i = 0; i < m_drawing.positions.size(); ++i)
-    if (markOf(rect(), m_drawing, font(), m_options, i).contains(event->position()))
-      return toggle(m_cursor = i);
+  if (const auto touched = positionAt(event->position())) toggle(m_cursor = *touched);
 }
 
 void JointView::keyPressEvent(QKeyEvent* event) {

@@ -1,5 +1,6 @@
 #pragma once
 #include <QWidget>
+#include <optional>
 #include <set>
 
 #include "app/common/joint_painter.h"
@@ -33,6 +34,8 @@ class JointView final : public QWidget {
 
  private:
   void toggle(std::size_t position);
+  /// The nearest position whose mark, or touch target around it, holds the point.
+  std::optional<std::size_t> positionAt(const QPointF& point) const;
   void describe();
 
   JointDrawing m_drawing;

@@ -26,8 +26,10 @@ class Frame {
     m_scale = half / (1 - margin);
   }
   double share(Length length) const { return length / m_scale; }
+  Point middle() const { return {(m_low.x + m_high.x) / 2, (m_low.y + m_high.y) / 2}; }
+  Length unit() const { return m_scale; }
   DrawingPoint at(const Point& point) const {
-    return {share(point.x - (m_low.x + m_high.x) / 2), -share(point.y - (m_low.y + m_high.y) / 2)};
+    return {share(point.x - middle().x), -share(point.y - middle().y)};
   }
 
  private:
@@ -100,25 +102,29 @@ PositionState stateOf(const Standing& standing, const Tightening& now, const std
 
 }  // namespace
 
-JointDrawing drawingOf(const Joint& joint) {
+JointDrawing drawingOf(const Layout& layout, const std::vector<std::string>& order) {
   JointDrawing out;
-  const auto all = positions(joint.layout);
-  const auto corners = outlineCorners(joint.layout);
+  const auto all = positions(layout);
+  const auto corners = outlineCorners(layout);
   if (!all || !corners) return out;
-  const Frame frame = frameOf(joint.layout, *all, *corners);
-  if (const Length edge = roundOutline(joint.layout); edge > Length{})
-    out.circles.push_back({frame.at({}), frame.share(edge)});
-  for (const Circle& circle : circlesOf(joint.layout.shape))
+  const Frame frame = frameOf(layout, *all, *corners);
+  out.middle = frame.middle();
+  out.unit = frame.unit();
+  if (const Length edge = roundOutline(layout); edge > Length{})
+    out.edge = DrawingCircle{frame.at({}), frame.share(edge)};
+  for (const Circle& circle : circlesOf(layout.shape))
     out.circles.push_back({frame.at({}), frame.share(circle.diameter / 2)});
   for (const Point& corner : *corners) out.outline.push_back(frame.at(corner));
   for (const Position& position : *all)
     out.positions.push_back(
-        {frame.at({position.x, position.y}), position.label, placeIn(joint.order, position.label), {}});
-  for (const std::string& label : joint.order)
-    for (const DrawnPosition& position : out.positions)
-      if (position.label == label) out.path.push_back(position.at);
-  out.radius = std::min(kLargestMark, 0.86 * frame.share(halfPitch(*all)));
+        {frame.at({position.x, position.y}), position.label, placeIn(order, position.label), {}});
+  out.pitch = frame.share(2 * halfPitch(*all));
+  out.radius = std::min(kLargestMark, 0.43 * out.pitch);
   return out;
+}
+
+JointDrawing drawingOf(const Joint& joint) {
+  return drawingOf(joint.layout, joint.order);
 }
 
 JointDrawing drawingOf(const Job& job, std::size_t index) {

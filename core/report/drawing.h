@@ -1,4 +1,5 @@
 #pragma once
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,14 +31,21 @@ struct DrawnPosition {
 
 /// A joint's face in plain numbers, for the window and for paper alike.
 struct JointDrawing {
-  std::vector<DrawingCircle> circles;  ///< a round outline, and the circles that the fasteners sit on
+  Point middle;                        ///< what is drawn in the middle
+  Length unit;                         ///< what is drawn 1 long
+  std::optional<DrawingCircle> edge;   ///< a round outline
   std::vector<DrawingPoint> outline;   ///< corners of an outline that is not round
+  std::vector<DrawingCircle> circles;  ///< that the fasteners sit on
   std::vector<DrawnPosition> positions;
-  std::vector<DrawingPoint> path;  ///< the positions in tightening order
-  double radius = 0;               ///< of a position's mark, so that neighbours stay apart
+  double pitch = 0;   ///< between the two nearest positions
+  double radius = 0;  ///< of a position's mark, so that neighbours stay apart
 };
 
-/// The joint with nothing done. Empty if the layout cannot be laid out (a sheet that was read always can).
+/// A layout with nothing done; `order` holds labels and may have gaps and repeats. Empty if the layout
+/// cannot be laid out.
+JointDrawing drawingOf(const Layout& layout, const std::vector<std::string>& order);
+
+/// The joint with nothing done (the layout of a sheet that was read can always be laid out).
 JointDrawing drawingOf(const Joint& joint);
 
 /// The joint of a tighten step as the job stands: which position is now, which are done, done again (after
