@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 
 #include "app/figures/figure.h"
+#include "app/figures/order_page.h"
 #include "app/figures/thread_pages.h"
 #include "app/figures/torque_pages.h"
 #include "app/figures/wrench_pages.h"
@@ -19,6 +20,7 @@ const std::vector<Figure>& figures() {
       {QStringLiteral("stripping"), QT_TRANSLATE_NOOP("figures", "Stripping and engagement"),
        makeStrippingPage},
       {QStringLiteral("angle"), QT_TRANSLATE_NOOP("figures", "Angle after snug"), makeAnglePage},
+      {QStringLiteral("order"), QT_TRANSLATE_NOOP("figures", "Order"), makeOrderPage},
   };
   return kFigures;
 }

@@ -139,4 +139,8 @@ Result<Layout> readLayoutFile(std::string_view bytes) {
   return readLayout(reader);
 }
 
+std::string writeLayoutFile(const Layout& layout) {
+  return pretty(toJson(layout).set("format", "clampwright.layout").set("version", 1));
+}
+
 }  // namespace cw

@@ -18,4 +18,7 @@ Result<Layout> readLayout(JsonReader& reader);
 /// "version": 1. The errors of checkFormat and readLayout.
 Result<Layout> readLayoutFile(std::string_view bytes);
 
+/// The bytes of such a file.
+std::string writeLayoutFile(const Layout& layout);
+
 }  // namespace cw

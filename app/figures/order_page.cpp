@@ -1,0 +1,11 @@
+#include "app/figures/order_page.h"
+
+#include "app/common/layout_editor.h"
+
+namespace cw {
+
+QWidget* makeOrderPage(FigureDesk&, QWidget* parent) {
+  return new LayoutEditor(parent);
+}
+
+}  // namespace cw
