@@ -24,13 +24,13 @@ class JointPen {
       : m_painter(painter), m_plan(plan), m_drawing(drawing), m_ink(ink), m_marks(painter, ink) {}
 
   void face() {
-    m_painter.setPen(QPen(m_ink.line, 1.5));
+    m_painter.setPen(QPen(m_ink.line, 1.5 * hair()));
     m_painter.setBrush(m_ink.face);
     if (m_drawing.edge) circle(*m_drawing.edge);
     QPolygonF corners;
     for (const DrawingPoint& corner : m_drawing.outline) corners << m_plan.at(corner);
     if (!corners.isEmpty()) m_painter.drawPolygon(corners);
-    m_painter.setPen(QPen(faint(), 1));
+    m_painter.setPen(QPen(faint(), hair()));
     m_painter.setBrush(Qt::NoBrush);
     for (const DrawingCircle& each : m_drawing.circles) circle(each);
   }
@@ -41,7 +41,7 @@ class JointPen {
       return m_drawing.positions[index].state == PositionState::Now;
     });
     if (now == order.end()) {
-      m_painter.setPen(QPen(m_ink.line, 1.2, Qt::DotLine));
+      m_painter.setPen(QPen(m_ink.line, 1.2 * hair(), Qt::DotLine));
       const std::size_t shown = order.size() > kMostOnPath ? kMovesToBegin + 1 : order.size();
       for (std::size_t i = 1; i < shown; ++i) move(order[i - 1], order[i], i == 1);
       return;
@@ -72,7 +72,7 @@ class JointPen {
     const QRectF where = m_plan.positions[index].order;
     if (where.isEmpty()) return;
     m_painter.setPen(Qt::NoPen);
-    m_painter.setBrush(ground());
+    m_painter.setBrush(m_ink.face);
     m_painter.drawRoundedRect(where, 2, 2);
     m_painter.setFont(m_plan.orderFont);
     m_painter.setPen(m_ink.ink);
@@ -100,8 +100,9 @@ class JointPen {
     colour.setAlphaF(0.55F);
     return colour;
   }
-  QColor ground() const { return m_ink.face; }
-  qreal stroke() const { return std::clamp<qreal>(m_plan.radius / 8, 1.5, 4); }
+  /// The thinnest line: a pixel on a screen, as much of the drawing on paper.
+  qreal hair() const { return std::max<qreal>(1, m_plan.scale / 250); }
+  qreal stroke() const { return std::clamp<qreal>(m_plan.radius / 8, 1.5 * hair(), 4 * hair()); }
 
   void circle(const DrawingCircle& circle) {
     const qreal radius = circle.radius * m_plan.scale;
@@ -129,7 +130,7 @@ class JointPen {
     const QPointF end = b - along * rim;
     m_painter.drawLine(a + along * rim, end);
     if (!arrow) return;
-    const qreal head = std::clamp<qreal>(m_plan.radius * 0.5, 5, 14);
+    const qreal head = std::clamp<qreal>(m_plan.radius * 0.5, 5 * hair(), 14 * hair());
     const QPen dashed = m_painter.pen();
     m_painter.setPen(QPen(dashed.color(), dashed.widthF(), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     m_painter.drawPolyline(
