@@ -8,7 +8,7 @@
 namespace cw {
 namespace {
 
-using Spellings = std::span<const std::string_view>;
+using WordList = std::span<const std::string_view>;
 
 constexpr std::string_view kNewtons[] = {"n", "newton", "newtons"};
 constexpr std::string_view kPounds[] = {"lb",    "lbs",    "lbf",         "lbsf",
@@ -24,8 +24,8 @@ constexpr std::string_view kFeet[] = {"ft", "foot", "feet"};
 /// A torque is spelled as a force and an arm: inch-pounds, lb-ft, kg-m.
 struct Product {
   const TorqueUnit* unit;
-  Spellings force;
-  Spellings arm;
+  WordList force;
+  WordList arm;
   bool eitherOrder;  ///< not with newtons, where "mN" is a millinewton
 };
 
@@ -39,12 +39,12 @@ constexpr Product kProducts[] = {
     {&kKilogramCentimetre, kKilograms, kCentimetres, true},
 };
 
-bool has(Spellings words, std::string_view word) {
+bool has(WordList words, std::string_view word) {
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
 /// True if `text` is a word of each list in this order, joined by '-' or run together.
-bool isPair(std::string_view text, Spellings firsts, Spellings seconds) {
+bool isPair(std::string_view text, WordList firsts, WordList seconds) {
   return std::any_of(firsts.begin(), firsts.end(), [&](std::string_view first) {
     if (!text.starts_with(first)) return false;
     std::string_view rest = text.substr(first.size());
