@@ -42,7 +42,7 @@ bool isInputOf(const std::string& place, const QString& input) {
   });
 }
 
-constexpr int kPageMargin = 24, kPageGap = 16, kFormLetters = 34, kOutcomeLetters = 46;
+constexpr int kPageMargin = 24, kPageGap = 16, kFormLetters = 26, kOutcomeLetters = 34;
 
 }  // namespace
 
@@ -123,9 +123,12 @@ bool FigurePage::refuseAtItsField(const Error& error) {
 
 /// The keyboard goes to what is still to be typed.
 void FigurePage::pointFocus() {
-  for (InputField* field : m_fields)
-    if (!field->optional() && field->empty()) return setFocusProxy(field);
-  setFocusProxy(m_fields.front());
+  const auto isWanted = [](const InputField* field) { return !field->optional() && field->empty(); };
+  const auto wanted = std::find_if(m_fields.begin(), m_fields.end(), isWanted);
+  InputField* field = wanted == m_fields.end() ? m_fields.front() : *wanted;
+  setFocusProxy(field);
+  const QWidget* focus = window()->focusWidget();
+  if (focus != nullptr && isAncestorOf(focus)) field->setFocus(Qt::TabFocusReason);
 }
 
 QStringList FigurePage::stillWanted() const {
@@ -155,7 +158,7 @@ void FigurePage::changeEvent(QEvent* event) {
 /// Side by side only where both have room.
 void FigurePage::arrange() {
   const int letter = fontMetrics().averageCharWidth();
-  const bool wide = width() >= (kFormLetters + kOutcomeLetters) * letter + 4 * kPageMargin;
+  const bool wide = width() >= (kFormLetters + kOutcomeLetters) * letter + 3 * kPageMargin;
   m_across->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 

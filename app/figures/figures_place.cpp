@@ -81,6 +81,7 @@ void FiguresPlace::addStepKey(const QKeySequence& key, int step) {
   shortcut->setContext(Qt::WidgetWithChildrenShortcut);
   connect(shortcut, &QShortcut::activated, this, [this, step] {
     m_list->setCurrentRow(qBound(0, m_list->currentRow() + step, m_list->count() - 1));
+    m_pages->currentWidget()->setFocus(Qt::TabFocusReason);
   });
 }
 

@@ -28,7 +28,8 @@ void sayUnchanged(FigureAnswer& answer, const StatedTorque& torque, const Condit
 FigureAnswer asSpecified(const StatedTorque& torque, const Condition& stated) {
   FigureAnswer answer = torqueAnswer(
       {"First choice: bring threads and faces to “%1”, then as specified", {stated.name}}, torque);
-  answer.sentences = {"Clean off what does not belong there; the torque of the manual then holds."};
+  answer.sentences = {
+      "Clean off what does not belong there and apply what does; the manual's torque then holds."};
   answer.carried = CarriedTorque{torque, stated.name};
   return answer;
 }

@@ -176,6 +176,16 @@ TEST_F(FiguresFlow, NumbersAreTypedAndRememberedInTheLocalesManner) {
   QLocale::setDefault(QLocale::c());
 }
 
+TEST_F(FiguresFlow, TheKeyboardStandsInTheFirstInputThatIsStillEmpty) {
+  show("guard");
+  type("torque", "30 Nm");
+  type("condition", "dry");
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown, Qt::ControlModifier);
+  settle();
+  EXPECT_EQ(place->shown().toStdString(), "condition");
+  EXPECT_EQ(QApplication::focusWidget(), &child<QLineEdit>(QStringLiteral("inUseField")));
+}
+
 TEST_F(FiguresFlow, AnUnstatedConditionIsRefusedAndNotGuessed) {
   show("condition");
   for (const auto& [input, text] :
