@@ -3,6 +3,7 @@
 #include "app/bench/finished_panel.h"
 #include "app/bench/in_hand.h"
 #include "app/bench/job_list.h"
+#include "app/bench/quick_panel.h"
 #include "app/bench/run_panel.h"
 #include "app/bench/sign_panel.h"
 #include "app/bench/start_panel.h"
@@ -10,34 +11,69 @@
 namespace cw {
 
 BenchPlace::BenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent)
-    : QStackedWidget(parent),
-      m_workspace(workspace),
-      m_list(new JobList(workspace)),
-      m_start(new StartPanel(workspace)),
-      m_sign(new SignPanel(workspace)),
-      m_run(new RunPanel),
-      m_finished(new FinishedPanel(workspace)) {
-  for (QWidget* page : std::initializer_list<QWidget*>{m_list, m_start, m_sign, m_run, m_finished})
-    addWidget(page);
+    : QStackedWidget(parent), m_workspace(workspace), m_navigator(navigator), m_list(new JobList(workspace)) {
+  addWidget(m_list);
   connect(m_list, &JobList::jobChosen, this, &BenchPlace::askWho);
   connect(m_list, &JobList::startWanted, this, [this] {
-    m_start->present();
+    start()->present();
     setCurrentWidget(m_start);
   });
-  connect(m_start, &StartPanel::started, this, &BenchPlace::runJob);
-  connect(m_start, &StartPanel::left, this, &BenchPlace::showList);
-  connect(m_sign, &SignPanel::signedIn, this, &BenchPlace::runJob);
-  connect(m_sign, &SignPanel::left, this, &BenchPlace::showList);
-  connect(m_run, &RunPanel::jobLeft, this, &BenchPlace::showList);
-  connect(m_run, &RunPanel::jobFinished, this, &BenchPlace::showFinished);
-  connect(m_finished, &FinishedPanel::left, this, &BenchPlace::showList);
-  connect(m_finished, &FinishedPanel::recordWanted, this, [this, &navigator](const Id& job) {
-    showList();
-    navigator.openRecord(job);
+  connect(m_list, &JobList::quickWanted, this, [this] {
+    quick()->present();
+    setCurrentWidget(m_quick);
   });
   connect(&navigator, &Navigator::jobWanted, this, &BenchPlace::askWho);
   connect(&workspace, &Workspace::shopChanged, this, &BenchPlace::showList);
   showList();
+}
+
+StartPanel* BenchPlace::start() {
+  if (m_start != nullptr) return m_start;
+  m_start = new StartPanel(m_workspace);
+  addWidget(m_start);
+  connect(m_start, &StartPanel::started, this, &BenchPlace::runJob);
+  connect(m_start, &StartPanel::left, this, &BenchPlace::showList);
+  return m_start;
+}
+
+QuickPanel* BenchPlace::quick() {
+  if (m_quick != nullptr) return m_quick;
+  m_quick = new QuickPanel(m_workspace);
+  addWidget(m_quick);
+  connect(m_quick, &QuickPanel::started, this, &BenchPlace::runJob);
+  connect(m_quick, &QuickPanel::left, this, &BenchPlace::showList);
+  return m_quick;
+}
+
+SignPanel* BenchPlace::signPanel() {
+  if (m_sign != nullptr) return m_sign;
+  m_sign = new SignPanel(m_workspace);
+  addWidget(m_sign);
+  connect(m_sign, &SignPanel::signedIn, this, &BenchPlace::runJob);
+  connect(m_sign, &SignPanel::left, this, &BenchPlace::showList);
+  return m_sign;
+}
+
+RunPanel* BenchPlace::run() {
+  if (m_run != nullptr) return m_run;
+  m_run = new RunPanel;
+  addWidget(m_run);
+  connect(m_run, &RunPanel::signInWanted, this, &BenchPlace::askWho);
+  connect(m_run, &RunPanel::jobLeft, this, &BenchPlace::showList);
+  connect(m_run, &RunPanel::jobFinished, this, &BenchPlace::showFinished);
+  return m_run;
+}
+
+FinishedPanel* BenchPlace::finished() {
+  if (m_finished != nullptr) return m_finished;
+  m_finished = new FinishedPanel(m_workspace);
+  addWidget(m_finished);
+  connect(m_finished, &FinishedPanel::left, this, &BenchPlace::showList);
+  connect(m_finished, &FinishedPanel::recordWanted, this, [this](const Id& job) {
+    showList();
+    m_navigator.openRecord(job);
+  });
+  return m_finished;
 }
 
 void BenchPlace::showList() {
@@ -50,17 +86,17 @@ void BenchPlace::showList() {
 void BenchPlace::askWho(const Id& job) {
   const auto found = m_workspace.shop().ledger().refresh(job);
   if (found && (*found)->finished) return showFinished(job);
-  m_sign->present(job);
+  signPanel()->present(job);
   setCurrentWidget(m_sign);
 }
 
-void BenchPlace::runJob(const Id& job, const QString& sign) {
-  setCurrentWidget(m_run);
-  m_run->open(m_workspace, job, sign);
+void BenchPlace::runJob(const Id& job, const Worker& worker) {
+  setCurrentWidget(run());
+  m_run->open(m_workspace, job, worker);
 }
 
 void BenchPlace::showFinished(const Id& job) {
-  m_finished->present(job);
+  finished()->present(job);
   setCurrentWidget(m_finished);
 }
 

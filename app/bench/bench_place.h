@@ -8,31 +8,39 @@ namespace cw {
 
 class FinishedPanel;
 class JobList;
+class QuickPanel;
 class RunPanel;
 class SignPanel;
 class StartPanel;
+struct Worker;
 
-/// The bench: the list of jobs, the start of one, the run, and the finished job.
+/// The bench: the list of jobs, the start of one, a quick joint, the run, and the finished job. Each page but
+/// the list is made when it is first wanted, so that the window opens quickly.
 class BenchPlace final : public QStackedWidget {
   Q_OBJECT
  public:
   BenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);
 
-  RunPanel* run() const { return m_run; }
-  StartPanel* start() const { return m_start; }
+  RunPanel* run();
+  StartPanel* start();
+  QuickPanel* quick();
 
  private:
+  SignPanel* signPanel();
+  FinishedPanel* finished();
   void showList();
   void askWho(const Id& job);
-  void runJob(const Id& job, const QString& sign);
+  void runJob(const Id& job, const Worker& worker);
   void showFinished(const Id& job);
 
   Workspace& m_workspace;
+  Navigator& m_navigator;
   JobList* m_list;
-  StartPanel* m_start;
-  SignPanel* m_sign;
-  RunPanel* m_run;
-  FinishedPanel* m_finished;
+  StartPanel* m_start = nullptr;
+  QuickPanel* m_quick = nullptr;
+  SignPanel* m_sign = nullptr;
+  RunPanel* m_run = nullptr;
+  FinishedPanel* m_finished = nullptr;
 };
 
 QWidget* makeBenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);

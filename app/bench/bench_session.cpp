@@ -4,8 +4,8 @@
 
 namespace cw {
 
-BenchSession::BenchSession(Workspace& workspace, Id job, QString sign, QObject* parent)
-    : QObject(parent), m_workspace(workspace), m_id(std::move(job)), m_sign(std::move(sign)) {}
+BenchSession::BenchSession(Workspace& workspace, Id job, Worker worker, QObject* parent)
+    : QObject(parent), m_workspace(workspace), m_id(std::move(job)), m_worker(std::move(worker)) {}
 
 const Job* BenchSession::job() {
   const auto job = m_workspace.shop().ledger().refresh(m_id);
@@ -26,14 +26,20 @@ bool BenchSession::settled(const Result<void>& answer) {
     emit changed();
     return true;
   }
-  emit refused(worded(answer.error()));
-  // Somebody else was first: show what they entered before anything is said again.
+  // Somebody else was first: what they entered is shown, and then said.
   if (answer.error().code == ErrorCode::Conflict) emit changed();
+  emit refused(worded(answer.error()));
   return false;
 }
 
+bool BenchSession::isSignedIn() {
+  return m_workspace.shop().ledger().isSignedIn(m_id, m_worker.sign);
+}
+
 bool BenchSession::state(Body body) {
-  return settled(m_workspace.enter(m_id, m_sign, std::move(body)).map([](const Receipt&) {}));
+  return settled(
+      m_workspace.enter(m_id, toQt(m_worker.sign), std::move(body), toQt(m_worker.supervisor))
+          .map([](const Receipt&) {}));
 }
 
 bool BenchSession::stateAs(const QString& sign, const QString& pin, Body body) {
@@ -45,7 +51,7 @@ bool BenchSession::stateAs(const QString& sign, const QString& pin, Body body) {
 }
 
 bool BenchSession::resume(const QString& pin, Resumed resumed) {
-  const auto signedIn = m_workspace.signIn(m_id, m_sign, pin);
+  const auto signedIn = m_workspace.signIn(m_id, toQt(m_worker.sign), pin, toQt(m_worker.supervisor));
   return signedIn ? state(resumed) : settled(fail(signedIn.error()));
 }
 

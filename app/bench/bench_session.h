@@ -3,6 +3,7 @@
 
 #include "app/common/workspace.h"
 #include "core/record/draft.h"
+#include "core/record/tool_offer.h"
 
 namespace cw {
 
@@ -12,16 +13,19 @@ class BenchSession final : public QObject {
   Q_OBJECT
 
  public:
-  BenchSession(Workspace& workspace, Id job, QString sign, QObject* parent = nullptr);
+  BenchSession(Workspace& workspace, Id job, Worker worker, QObject* parent = nullptr);
 
   const Id& id() const { return m_id; }
-  const QString& sign() const { return m_sign; }
+  const Worker& worker() const { return m_worker; }
   Workspace& workspace() { return m_workspace; }
 
   /// The job as it stands in the file now; nullptr, and `refused`, if it cannot be read.
   const Job* job();
   ShopFloor floor();
   Moment now() { return m_workspace.clock().now(); }
+
+  /// May this person enter now, without giving the PIN again? Not after a while without an entry.
+  bool isSignedIn();
 
   /// Enters what this person states. True once it is durable.
   bool state(Body body);
@@ -34,13 +38,14 @@ class BenchSession final : public QObject {
  signals:
   void changed();  ///< an entry more: look again
   void refused(const QString& sentence);
+  void told(const QString& sentence);  ///< of something that was done beside the job
 
  private:
   bool settled(const Result<void>& answer);
 
   Workspace& m_workspace;
   Id m_id;
-  QString m_sign;
+  Worker m_worker;
 };
 
 }  // namespace cw

@@ -1,12 +1,11 @@
 #include "app/bench/finished_panel.h"
 
-#include <QFontDatabase>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QTextBrowser>
 #include <QVBoxLayout>
 
+#include "app/common/document_view.h"
 #include "app/common/measures.h"
 #include "app/common/style.h"
 #include "app/common/wording.h"
@@ -21,19 +20,16 @@ FinishedPanel::FinishedPanel(Workspace& workspace, QWidget* parent)
   column->setSpacing(8);
   m_title = new QLabel;
   m_title->setFont(fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
-  m_text = new QTextBrowser;
-  m_text->setObjectName(QStringLiteral("finishedText"));
-  m_text->setAccessibleName(tr("What the record says"));
-  m_text->setFont(QFontDatabase::systemFont(QFontDatabase::FixedFont));
-  m_text->setLineWrapMode(QTextEdit::NoWrap);
-  m_text->setFrameShape(QFrame::NoFrame);
+  m_document = new DocumentView;
+  m_document->setObjectName(QStringLiteral("finishedText"));
+  m_document->setAccessibleName(tr("What the record says"));
   m_said = new QLabel;
   m_said->setObjectName(QStringLiteral("saidText"));
   m_said->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
   m_said->setForegroundRole(QPalette::BrightText);
   m_said->setWordWrap(true);
   column->addWidget(m_title);
-  column->addWidget(m_text, 1);
+  column->addWidget(m_document, 1);
   column->addWidget(m_said);
   auto* foot = new QHBoxLayout;
   auto* back = new QPushButton(tr("Back to the jobs"));
@@ -62,12 +58,8 @@ void FinishedPanel::present(const Id& jobId) {
   if (!job || !floor) return m_said->setText(worded(job ? floor.error() : job.error()));
   m_title->setText(tr("Finished: %1, %2").arg(toQt((*job)->start.workOrder), toQt((*job)->start.machine)));
   const Wording wording = [](const Message& message) { return fromQt(worded(message)); };
-  QStringList lines;
-  Document document =
-      recordDocument(contentOf(**job, *floor, m_workspace.shop().identity().name, wording), wording);
-  document.sections.resize(std::min(document.sections.size(), kSummarySections));
-  for (const std::string& line : cw::lines(document)) lines << toQt(line);
-  m_text->setPlainText(lines.join(QLatin1Char('\n')));
+  m_document->present(
+      recordDocument(contentOf(**job, *floor, m_workspace.shop().identity().name, wording), wording));
   m_seal->setFocus();
 }
 

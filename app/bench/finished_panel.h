@@ -5,9 +5,10 @@
 
 class QLabel;
 class QPushButton;
-class QTextBrowser;
 
 namespace cw {
+
+class DocumentView;
 
 /// A finished job: what its record will say, and the seal.
 class FinishedPanel final : public QWidget {
@@ -25,7 +26,7 @@ class FinishedPanel final : public QWidget {
   Workspace& m_workspace;
   Id m_job;
   QLabel *m_title, *m_said;
-  QTextBrowser* m_text;
+  DocumentView* m_document;
   QPushButton* m_seal;
 };
 

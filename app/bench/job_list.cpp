@@ -39,10 +39,14 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   m_start = new QPushButton(tr("Start a job"));
   m_open->setObjectName(QStringLiteral("openJobButton"));
   m_start->setObjectName(QStringLiteral("startJobButton"));
+  m_quick = new QPushButton(tr("Quick joint"));
+  m_quick->setObjectName(QStringLiteral("quickJointButton"));
+  m_quick->setToolTip(tr("Tighten one joint that has no issued sheet"));
   foot->addWidget(m_start);
+  foot->addWidget(m_quick);
   foot->addStretch(1);
   foot->addWidget(m_open);
-  for (QPushButton* button : {m_open, m_start}) {
+  for (QPushButton* button : {m_open, m_start, m_quick}) {
     button->setFont(fontOfHeight(bench::kTextHeight, this));
     button->setMinimumHeight(static_cast<int>(pixels(bench::kMainTargetHeight, this)));
   }
@@ -57,6 +61,7 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   connect(m_list, &QListWidget::itemActivated, this, &JobList::choose);
   connect(m_open, &QPushButton::clicked, this, &JobList::choose);
   connect(m_start, &QPushButton::clicked, this, &JobList::startWanted);
+  connect(m_quick, &QPushButton::clicked, this, &JobList::quickWanted);
   setFocusProxy(m_list);
   refresh();
 }
@@ -73,9 +78,11 @@ void JobList::refresh() {
     return m_empty->show();
   }
   for (const JobRow& row : *rows) {
-    m_list->addItem(tr("%1   %2   %3 rev %4\nstarted %5, %6 entries")
-                        .arg(toQt(row.workOrder), toQt(row.machine), toQt(row.title), toQt(row.revision),
-                             toQt(timeText(row.started)), QString::number(row.entries)));
+    const QString sheet = row.quick ? tr("%1 (no issued sheet)").arg(toQt(row.title))
+                                    : tr("%1 rev %2").arg(toQt(row.title), toQt(row.revision));
+    m_list->addItem(tr("%1   %2   %3\nstarted %4, %5 entries")
+                        .arg(toQt(row.workOrder), toQt(row.machine), sheet, toQt(timeText(row.started)),
+                             QString::number(row.entries)));
     m_jobs.push_back(row.job);
   }
   m_empty->setVisible(rows->empty());

@@ -19,13 +19,14 @@ class JobList final : public QWidget {
  signals:
   void jobChosen(const cw::Id& job);
   void startWanted();
+  void quickWanted();
 
  private:
   void choose();
   Workspace& m_workspace;
   QLabel* m_empty;
   QListWidget* m_list;
-  QPushButton *m_open, *m_start;
+  QPushButton *m_open, *m_start, *m_quick;
   std::vector<Id> m_jobs;
 };
 

@@ -1,33 +1,28 @@
 #pragma once
-#include <QWidget>
-
-#include "app/common/workspace.h"
-
-class QComboBox;
-class QLabel;
-class QLineEdit;
-class QPushButton;
+#include "app/bench/bench_form.h"
+#include "app/bench/bench_session.h"
 
 namespace cw {
 
-/// Who goes on with a job that was left open or paused.
-class SignPanel final : public QWidget {
+/// Who goes on with a job that was left open or paused, or was left alone for a while.
+class SignPanel final : public BenchForm {
   Q_OBJECT
  public:
   explicit SignPanel(Workspace& workspace, QWidget* parent = nullptr);
   void present(const Id& job);
 
  signals:
-  void signedIn(const cw::Id& job, const QString& sign);
-  void left();
+  void signedIn(const cw::Id& job, const cw::Worker& worker);
 
  private:
+  void refresh();
   void goOn();
+  Worker worker() const;
+
   Workspace& m_workspace;
   Id m_job;
   bool m_paused = false;
-  QLabel *m_title, *m_pinName, *m_said;
-  QComboBox* m_person;
+  QComboBox *m_person, *m_supervisor;
   QLineEdit* m_pin;
 };
 

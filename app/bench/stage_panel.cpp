@@ -30,6 +30,7 @@ QLineEdit* StagePanel::addField(const QString& label, const QString& objectName,
   auto* name = new QLabel(unit.isEmpty() ? label : tr("%1, in %2").arg(label, unit));
   name->setFont(fontOfHeight(bench::kLabelHeight, this));
   name->setForegroundRole(QPalette::PlaceholderText);
+  name->setWordWrap(true);
   auto* field = new QLineEdit;
   field->setObjectName(objectName);
   field->setFont(fontOfHeight(bench::kTextHeight, this));
@@ -40,6 +41,12 @@ QLineEdit* StagePanel::addField(const QString& label, const QString& objectName,
   m_column->addWidget(field);
   connect(field, &QLineEdit::textChanged, this, &StagePanel::changed);
   return field;
+}
+
+void StagePanel::setShown(QLineEdit* field, bool shown) {
+  field->setVisible(shown);
+  for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
+    if (label->buddy() == field) label->setVisible(shown);
 }
 
 StagePanel* makeStagePanel(Stage stage, BenchSession& session) {

@@ -53,6 +53,7 @@ class StagePanel : public QWidget {
   QLabel* addText(const QString& objectName);
   /// A field with its label above; `unit` stands inside it.
   QLineEdit* addField(const QString& label, const QString& objectName, const QString& unit = {});
+  void setShown(QLineEdit* field, bool shown);  ///< with its label
 
  private:
   BenchSession& m_session;

@@ -10,7 +10,11 @@
 #include "app/common/measures.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
+#include "app/print/ask_pdf.h"
+#include "app/print/document_pdf.h"
+#include "core/record/lapsed.h"
 #include "core/report/describe.h"
+#include "core/report/paper_sheet.h"
 #include "core/units/parse.h"
 
 namespace cw {
@@ -32,12 +36,6 @@ bool isFilled(const QLineEdit* field) {
   return !field->text().trimmed().isEmpty();
 }
 
-void showWithLabel(QLineEdit* field, bool visible) {
-  field->setVisible(visible);
-  for (QLabel* label : field->parentWidget()->findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
-    if (label->buddy() == field) label->setVisible(visible);
-}
-
 }  // namespace
 
 void WarningsPanel::present(const BenchView&) {}
@@ -46,7 +44,9 @@ void WarningsPanel::act() {
 }
 
 ActPanel::ActPanel(BenchSession& session) : StagePanel(session) {
+  m_part = addText(QStringLiteral("partText"));
   m_renewed = bigCheck(this, QStringLiteral("renewedCheck"));
+  m_renewed->setText(tr("A new one is fitted"));
   column()->addWidget(m_renewed);
   m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
   column()->addStretch(1);
@@ -57,11 +57,15 @@ void ActPanel::present(const BenchView& view) {
   const Part* part = partOf(view);
   m_renews = part != nullptr && part->singleUse;
   m_wantsBatch = part != nullptr && part->batchWanted;
+  m_part->setVisible(m_renews);
   m_renewed->setVisible(m_renews);
   m_renewed->setChecked(false);
-  if (m_renews) m_renewed->setText(tr("%1: a new one is fitted").arg(toQt(part->name)));
+  if (m_renews) {
+    m_part->setText(toQt(part->name));
+    m_renewed->setAccessibleName(tr("%1: a new one is fitted").arg(toQt(part->name)));
+  }
   m_batch->clear();
-  showWithLabel(m_batch, m_wantsBatch);
+  setShown(m_batch, m_wantsBatch);
 }
 
 QString ActPanel::mainAction() const {
@@ -152,8 +156,8 @@ void ApplyPanel::present(const BenchView& view) {
   m_wantsBatch = part != nullptr && part->batchWanted;
   m_batch->clear();
   m_expiry->clear();
-  showWithLabel(m_batch, m_wantsBatch);
-  showWithLabel(m_expiry, m_wantsBatch);
+  setShown(m_batch, m_wantsBatch);
+  setShown(m_expiry, m_wantsBatch);
 }
 
 bool ApplyPanel::isReady() const {
@@ -169,11 +173,19 @@ void ApplyPanel::act() {
 
 ResumePanel::ResumePanel(BenchSession& session) : StagePanel(session) {
   m_story = addText(QStringLiteral("pausedText"));
+  m_lapsed = addText(QStringLiteral("lapsedText"));
+  m_lapsed->setForegroundRole(QPalette::BrightText);
   m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
   m_pin->setEchoMode(QLineEdit::Password);
   m_repeat = bigCheck(this, QStringLiteral("repeatCheck"));
   m_repeat->setText(tr("Repeat this pass"));
   column()->addWidget(m_repeat);
+  m_tag = new QPushButton(tr("Print the do-not-run tag…"));
+  m_tag->setObjectName(QStringLiteral("tagButton"));
+  m_tag->setFont(fontOfHeight(bench::kLabelHeight, this));
+  m_tag->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
+  column()->addWidget(m_tag, 0, Qt::AlignLeft);
+  connect(m_tag, &QPushButton::clicked, this, &ResumePanel::printTag);
   column()->addStretch(1);
 }
 
@@ -183,6 +195,9 @@ void ResumePanel::present(const BenchView& view) {
   });
   m_pin->clear();
   m_repeat->setChecked(false);
+  // A parked joint starts again in any case, and only a parked machine wears a tag.
+  m_repeat->setVisible(!view.job.parked);
+  m_tag->setVisible(view.job.parked);
   if (paused == view.job.entries.rend()) return;
   const auto before = std::next(paused);
   const Message last = before == view.job.entries.rend()
@@ -192,7 +207,33 @@ void ResumePanel::present(const BenchView& view) {
                        .arg(toQt(nameOf(paused->entry.enteredBy, view.floor.people)),
                             toQt(timeText(paused->entry.time)),
                             toQt(std::get<Paused>(paused->entry.body).reason), worded(last),
-                            toQt(nameOf(fromQt(session().sign()), view.floor.people))));
+                            toQt(nameOf(session().worker().sign, view.floor.people))));
+  m_lapsed->setText(lapsedSince(view).join(QLatin1Char('\n')));
+  m_lapsed->setVisible(!m_lapsed->text().isEmpty());
+}
+
+QStringList ResumePanel::lapsedSince(const BenchView& view) const {
+  QStringList out;
+  for (const Message& each : lapsedBy(view.job, view.floor, session().now())) out << worded(each);
+  const auto revision =
+      session().workspace().shop().sheets().find(view.job.sheet.id, view.job.sheet.revision);
+  if (!view.job.start.quick && revision && revision->status != SheetStatus::Issued)
+    out << tr("Revision %1 of the sheet is no longer issued; ask the trainer before going on.")
+               .arg(toQt(revision->revision));
+  return out;
+}
+
+void ResumePanel::printTag() {
+  const Job* job = session().job();
+  if (job == nullptr) return;
+  const auto target = askPdf(this, tr("Tag for the machine"), toQt(job->start.machine));
+  if (!target) return;
+  const auto tag =
+      doNotRunTag(*job, session().floor().people, [](const Message& m) { return fromQt(worded(m)); });
+  if (!tag) return emit session().refused(worded(tag.error()));
+  if (const auto written = writeDocumentPdf(*tag, target->path, target->size); !written)
+    return emit session().refused(worded(written.error()));
+  emit session().told(tr("The tag is in %1.").arg(toQt(target->path)));
 }
 
 bool ResumePanel::isReady() const {

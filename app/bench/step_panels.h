@@ -28,6 +28,7 @@ class ActPanel final : public StagePanel {
   void act() override;
 
  private:
+  QLabel* m_part;
   QCheckBox* m_renewed;
   QLineEdit* m_batch;
   bool m_renews = false, m_wantsBatch = false;
@@ -90,9 +91,13 @@ class ResumePanel final : public StagePanel {
   QLineEdit* digitField() const override { return m_pin; }
 
  private:
-  QLabel* m_story;
+  QStringList lapsedSince(const BenchView& view) const;
+  void printTag();
+
+  QLabel *m_story, *m_lapsed;
   QLineEdit* m_pin;
   QCheckBox* m_repeat;
+  QPushButton* m_tag;
 };
 
 class FinishPanel final : public StagePanel {

@@ -101,40 +101,68 @@ ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_list->setSpacing(static_cast<int>(pixels(bench::kGap / 4, this)));
   column()->addWidget(m_list, 1);
-  connect(m_list, &QListWidget::currentRowChanged, this, &StagePanel::changed);
+  m_lead = addField(tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
+  m_reason = addField(tr("The lead's reason"), QStringLiteral("reasonField"));
+  connect(m_list, &QListWidget::currentRowChanged, this, &ToolPanel::showLeadsWord);
 }
 
 void ToolPanel::present(const BenchView& view) {
-  m_offers = toolOffers(view.job, view.next, view.floor, fromQt(session().sign()), session().now());
+  m_offers = toolOffers(view.job, view.next, view.floor, session().worker(), session().now());
   m_list->clear();
-  for (const ToolOffer& offer : m_offers) {
-    const QString name = toQt(offer.tool) + QLatin1String("  ");
-    auto* item =
-        new QListWidgetItem(offer.fits() ? name + toQt(text(offer.set->setting))
-                                         : name + tr("not this one: %1").arg(worded(offer.set.error())));
-    if (!offer.fits()) item->setFlags(Qt::ItemIsEnabled);
-    item->setSizeHint(
-        {0, static_cast<int>(pixels(offer.fits() ? bench::kTarget : bench::kTarget * 1.4, this))});
-    m_list->addItem(item);
-  }
+  m_lead->clear();
+  m_reason->clear();
+  for (const ToolOffer& offer : m_offers) addItem(offer);
   m_list->setCurrentRow(!m_offers.empty() && m_offers.front().fits() ? 0 : -1);
+  showLeadsWord();
 }
 
-const ToolSet* ToolPanel::chosen() const {
+void ToolPanel::addItem(const ToolOffer& offer) {
+  const QString name = toQt(offer.tool) + QLatin1String("  ");
+  auto* item =
+      new QListWidgetItem(offer.fits() ? name + toQt(text(offer.set->setting))
+                                       : name + tr("not this one: %1").arg(worded(offer.set.error())));
+  if (!offer.fits() && !offer.allowed) item->setFlags(Qt::ItemIsEnabled);
+  item->setSizeHint(
+      {0, static_cast<int>(pixels(offer.fits() ? bench::kTarget : bench::kTarget * 2.2, this))});
+  m_list->addItem(item);
+}
+
+bool ToolPanel::asksALead() const {
   const int row = m_list->currentRow();
-  if (row < 0 || row >= static_cast<int>(m_offers.size())) return nullptr;
-  const auto& set = m_offers[static_cast<std::size_t>(row)].set;
-  return set ? &*set : nullptr;
+  return row >= 0 && row < static_cast<int>(m_offers.size()) &&
+         m_offers[static_cast<std::size_t>(row)].allowed.has_value();
+}
+
+void ToolPanel::showLeadsWord() {
+  for (QLineEdit* field : {m_lead, m_reason}) setShown(field, asksALead());
+  emit changed();
+}
+
+std::optional<ToolSet> ToolPanel::chosen() const {
+  const int row = m_list->currentRow();
+  if (row < 0 || row >= static_cast<int>(m_offers.size())) return std::nullopt;
+  const ToolOffer& offer = m_offers[static_cast<std::size_t>(row)];
+  if (offer.fits()) return *offer.set;
+  auto out = offer.allowed;
+  if (out) {
+    out->allowedBy = fromQt(m_lead->text().trimmed());
+    out->reason = fromQt(m_reason->text().trimmed());
+  }
+  return out;
+}
+
+bool ToolPanel::isReady() const {
+  const auto set = chosen();
+  return set && (!asksALead() || !(set->allowedBy.empty() || set->reason.empty()));
 }
 
 QString ToolPanel::mainAction() const {
-  const ToolSet* set = chosen();
-  return set == nullptr ? tr("Choose a wrench")
-                        : tr("%1 is set to %2").arg(toQt(set->tool), toQt(text(set->setting)));
+  const auto set = chosen();
+  return set ? tr("%1 is set to %2").arg(toQt(set->tool), toQt(text(set->setting))) : tr("Choose a wrench");
 }
 
 void ToolPanel::act() {
-  if (const ToolSet* set = chosen()) session().state(*set);
+  if (const auto set = chosen()) session().state(*set);
 }
 
 CountPanel::CountPanel(BenchSession& session) : StagePanel(session) {
@@ -192,9 +220,7 @@ void PositionPanel::present(const BenchView& view) {
 
 void PositionPanel::showReading() {
   const bool wanted = m_indicates || !m_reading->text().isEmpty();
-  m_reading->setVisible(wanted);
-  for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
-    if (label->buddy() == m_reading) label->setVisible(wanted);
+  setShown(m_reading, wanted);
 }
 
 QString PositionPanel::mainAction() const {

@@ -44,12 +44,18 @@ class ToolPanel final : public StagePanel {
   explicit ToolPanel(BenchSession& session);
   void present(const BenchView& view) override;
   QString mainAction() const override;
-  bool isReady() const override { return chosen() != nullptr; }
+  bool isReady() const override;
   void act() override;
 
  private:
-  const ToolSet* chosen() const;
+  void addItem(const ToolOffer& offer);
+  void showLeadsWord();
+  /// What setting the chosen wrench states; one that is refused, only with a lead's word.
+  std::optional<ToolSet> chosen() const;
+  bool asksALead() const;
+
   QListWidget* m_list;
+  QLineEdit *m_lead, *m_reason;
   std::vector<ToolOffer> m_offers;
 };
 

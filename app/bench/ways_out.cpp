@@ -63,7 +63,7 @@ const std::vector<Way>& ways() {
        QT_TRANSLATE_NOOP(
            "cw::WaysOut",
            "Write what it waits for. On resuming, a joint that is half tightened starts again."),
-       {Asks::What, Asks::Reason}},
+       {Asks::WaitsFor, Asks::Machine, Asks::Reason}},
   };
   return kWays;
 }
@@ -101,7 +101,10 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
   m_entry = addChoice(column, tr("Which entry"), QStringLiteral("entryChoice"));
   addLine(column, Asks::Position, tr("Position"), QStringLiteral("positionField"));
   addLine(column, Asks::Value, tr("What it should have been"), QStringLiteral("valueField"));
-  addLine(column, Asks::What, tr("What was done, or is waited for"), QStringLiteral("whatField"));
+  addLine(column, Asks::What, tr("What was done"), QStringLiteral("whatField"));
+  addLine(column, Asks::WaitsFor, tr("What it waits for"), QStringLiteral("waitsForField"));
+  addLine(column, Asks::Machine, tr("State of the machine, for the do-not-run tag"),
+          QStringLiteral("machineStateField"));
   addLine(column, Asks::Lead, tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
   addLine(column, Asks::Reason, tr("Reason, in a few words"), QStringLiteral("reasonField"));
   auto* back = new QPushButton(tr("Back to the step"));
@@ -205,7 +208,7 @@ Body WaysOut::body() const {
   if (way == QLatin1String("take-apart")) return TakenApart{fromQt(m_step->currentData().toString()), reason};
   if (way == QLatin1String("repair"))
     return Repaired{m_joint, typed(Asks::Position), typed(Asks::What), reason};
-  if (way == QLatin1String("park")) return Paused{reason, true, typed(Asks::What), ""};
+  if (way == QLatin1String("park")) return Paused{reason, true, typed(Asks::WaitsFor), typed(Asks::Machine)};
   Corrected correction{m_entry->currentData().toInt(), Json(), reason};
   if (m_entry->currentIndex() >= 0)
     correction.now =

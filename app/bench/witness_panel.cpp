@@ -1,7 +1,6 @@
 #include "app/bench/witness_panel.h"
 
 #include <QButtonGroup>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -30,17 +29,17 @@ QPushButton* choice(const QString& text, const QString& objectName, const QWidge
 
 WitnessPanel::WitnessPanel(BenchSession& session) : StagePanel(session) {
   m_text = addText(QStringLiteral("witnessText"));
-  auto* across = new QHBoxLayout;
-  across->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  auto* manners = new QVBoxLayout;  // side by side they would not fit into the smallest window
+  manners->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
   m_manner = new QButtonGroup(this);
   for (const auto& [text, name] :
        {std::pair(tr("I watched it done"), QStringLiteral("watchedButton")),
         std::pair(tr("I looked by myself"), QStringLiteral("independentButton"))}) {
     QPushButton* button = choice(text, name, this);
     m_manner->addButton(button, static_cast<int>(m_manner->buttons().size()));
-    across->addWidget(button);
+    manners->addWidget(button);
   }
-  column()->addLayout(across);
+  column()->addLayout(manners);
   m_sign = addField(tr("Sign of the second person"), QStringLiteral("signField"));
   m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
   m_pin->setEchoMode(QLineEdit::Password);
@@ -65,12 +64,8 @@ void WitnessPanel::present(const BenchView& view) {
   m_manner->button(demand.witness == Witness::Independent ? 1 : 0)->setChecked(true);
   for (QAbstractButton* button : m_manner->buttons()) button->setVisible(!m_alone);
   for (QLineEdit* field : {m_sign, m_pin, m_tool, m_setting}) field->clear();
-  if (m_alone) m_sign->setText(session().sign());
-  for (QLineEdit* field : {m_tool, m_setting}) {
-    field->setVisible(looksAtSetting);
-    for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
-      if (label->buddy() == field) label->setVisible(looksAtSetting);
-  }
+  if (m_alone) m_sign->setText(toQt(session().worker().sign));
+  for (QLineEdit* field : {m_tool, m_setting}) setShown(field, looksAtSetting);
   if (m_unit != nullptr) m_setting->setPlaceholderText(toQt(m_unit->words));
 }
 

@@ -15,7 +15,8 @@ namespace cw {
 namespace {
 
 struct StartOptions {
-  std::string sheet, workOrder, machine, reason = "new-work", parent, hours, by, pinFile = "-", supervisor;
+  std::string sheet, quick, allowedBy, allowedWhy, workOrder, machine, reason = "new-work", parent, hours, by,
+                                                                       pinFile = "-", supervisor;
 };
 
 Result<Reason> reasonFrom(const std::string& word) {
@@ -25,17 +26,28 @@ Result<Reason> reasonFrom(const std::string& word) {
               "write new-work, warranty, comeback or retorque-due");
 }
 
+/// The issued revision of a sheet, or the file of a quick joint.
+Result<void> chooseSheet(const StartOptions& start, Shop& shop, Beginning& beginning) {
+  if (!start.quick.empty()) {
+    CW_TRY(bytes, readFile(start.quick));
+    beginning.quickSheet = bytes;
+    return {};
+  }
+  CW_TRY(sheetId, Id::parse(start.sheet));
+  CW_TRY(row, shop.sheets().issued(sheetId));
+  beginning.sheetDigest = row.digest;
+  return {};
+}
+
 Result<Reply> start(const StartOptions& start, const Options& options, Terminal& terminal) {
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));
-  CW_TRY(sheetId, Id::parse(start.sheet));
-  CW_TRY(row, shop->sheets().issued(sheetId));
+  Beginning beginning;
+  CW_CHECK(chooseSheet(start, *shop, beginning));
   CW_TRY(pin, readPin(start.pinFile, terminal));
   CW_TRY(reason, reasonFrom(start.reason));
-  Beginning beginning;
   beginning.job = Id::make(clock.now());
   beginning.entry = Id::make(clock.now());
-  beginning.sheetDigest = row.digest;
   beginning.by = start.by;
   beginning.pin = pin;
   beginning.supervisor = start.supervisor;
@@ -44,6 +56,8 @@ Result<Reply> start(const StartOptions& start, const Options& options, Terminal&
   beginning.start.hours = start.hours;
   beginning.start.reason = reason;
   beginning.start.parent = start.parent;
+  beginning.start.guardAllowedBy = start.allowedBy;
+  beginning.start.guardReason = start.allowedWhy;
   CW_TRY(receipt, shop->ledger().start(beginning));
   Reply reply;
   reply.json.set("job", beginning.job.text()).set("sequence", receipt.sequence).set("hash", receipt.hash);
@@ -61,8 +75,10 @@ Result<Reply> list(const Options& options) {
     Json one;
     one.set("job", row.job.text()).set("work_order", row.workOrder).set("machine", row.machine);
     one.set("sheet", row.title).set("revision", row.revision).set("state", word(row.state));
+    one.set("quick", row.quick);
     reply.lines.push_back(row.job.text() + "  " + row.workOrder + "  " + row.machine + "  " + row.title +
-                          " " + row.revision + "  " + std::string(word(row.state)));
+                          (row.quick ? " (no issued sheet)" : " " + row.revision) + "  " +
+                          std::string(word(row.state)));
     all.push_back(std::move(one));
   }
   reply.json.set("jobs", std::move(all));
@@ -91,7 +107,16 @@ void addJob(Commands& commands) {
 
   auto startOptions = std::make_shared<StartOptions>();
   CLI::App* startApp = job->add_subcommand("start", "Start a job by the issued revision of a sheet");
-  startApp->add_option("--sheet", startOptions->sheet, "Id of the sheet")->required();
+  CLI::Option_group* sheet = startApp->add_option_group("sheet");
+  sheet->require_option(1);
+  sheet->add_option("--sheet", startOptions->sheet, "Id of the sheet");
+  sheet
+      ->add_option("--quick", startOptions->quick,
+                   "Sheet file of a quick joint: one joint and the step that tightens it, not issued")
+      ->type_name("FILE");
+  startApp->add_option("--allowed-by", startOptions->allowedBy,
+                       "Lead who allows a quick joint's torque that the guard refuses");
+  startApp->add_option("--allowed-why", startOptions->allowedWhy, "The lead's reason");
   startApp->add_option("--work-order", startOptions->workOrder, "Number of the work order")->required();
   startApp->add_option("--machine", startOptions->machine, "Machine as the shop calls it")->required();
   startApp->add_option("--hours", startOptions->hours, "Its hours, as read");

@@ -10,6 +10,7 @@
 #include "core/procedure/sheet_file.h"
 #include "core/report/paper_sheet.h"
 #include "core/store/file_io.h"
+#include "core/store/promote.h"
 #include "core/store/sheet_review.h"
 
 namespace cw {
@@ -65,6 +66,15 @@ Result<Reply> importSheet(const Signed& given, const Options& options, Terminal&
   return shop->sheets().find(row->sheet, row->revision).map([](const SheetRow& now) {
     return describe(now);
   });
+}
+
+/// The draft that a sealed quick joint becomes.
+Result<Reply> promote(const Signed& given, const Options& options, Terminal& terminal) {
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  CW_TRY(job, Id::parse(given.target));
+  CW_TRY(deed, signedDeed(*shop, clock, given.by, given.pinFile, terminal));
+  return promoteQuickJoint(*shop, job, deed).map([](const SheetRow& row) { return describe(row); });
 }
 
 /// A sheet with blocking findings is not issued: the reply is no, and they are listed.
@@ -157,6 +167,13 @@ void addSheet(Commands& commands) {
   addSigner(importApp, given);
   commands.add(importApp, [given](const Options& options, Terminal& terminal) {
     return importSheet(*given, options, terminal);
+  });
+
+  CLI::App* promoteApp = sheet->add_subcommand("promote", "Make a draft of a quick joint that is sealed");
+  promoteApp->add_option("job", given->target, "Id of the quick joint's job")->required();
+  addSigner(promoteApp, given);
+  commands.add(promoteApp, [given](const Options& options, Terminal& terminal) {
+    return promote(*given, options, terminal);
   });
 
   CLI::App* issueApp =

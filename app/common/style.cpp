@@ -87,13 +87,17 @@ void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
 void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                                 const QWidget* widget) const {
   const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
-  if (element == CE_PushButtonLabel && button != nullptr && isMain(widget) &&
-      button->state.testFlag(State_Enabled)) {
-    QStyleOptionButton main(*button);
+  if (element != CE_PushButtonLabel || button == nullptr || !isMain(widget))
+    return QProxyStyle::drawControl(element, option, painter, widget);
+  QStyleOptionButton main(*button);
+  if (main.state.testFlag(State_Enabled))
     main.palette.setColor(QPalette::ButtonText, onAccentOf(button->palette));
+  const QRect room = subElementRect(SE_PushButtonContents, option, widget);
+  if (main.fontMetrics.horizontalAdvance(main.text) <= room.width())
     return QProxyStyle::drawControl(element, &main, painter, widget);
-  }
-  QProxyStyle::drawControl(element, option, painter, widget);
+  // What the main action states is never cut: in a small window it stands in two lines.
+  drawItemText(painter, room, Qt::AlignCenter | Qt::TextWordWrap, main.palette,
+               main.state.testFlag(State_Enabled), main.text, QPalette::ButtonText);
 }
 
 int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {

@@ -5,6 +5,7 @@
 #include "core/store/file_io.h"
 #include "core/store/found_shop.h"
 #include "core/store/pin_gate.h"
+#include "core/store/promote.h"
 #include "core/store/sheet_review.h"
 
 namespace cw {
@@ -14,7 +15,9 @@ Workspace::Workspace(Clock& clock, QObject* parent) : QObject(parent), m_clock(c
 Workspace::~Workspace() = default;
 
 Result<void> Workspace::openShop(const QString& file) {
-  CW_TRY(shop, Shop::open(fromQt(file), m_clock));
+  ShopSettings settings;
+  settings.patience = kWindowPatience;
+  CW_TRY(shop, Shop::open(fromQt(file), m_clock, settings));
   m_shop = std::move(shop);
   Settings().setShopFile(file);
   emit shopChanged();
@@ -29,10 +32,9 @@ Result<Id> Workspace::startJob(Beginning beginning) {
   return beginning.job;
 }
 
-Result<Receipt> Workspace::signIn(const Id& job, const QString& sign, const QString& pin) {
-  auto receipt = m_shop->ledger().signIn(job, fromQt(sign), fromQt(pin), newId());
-  if (receipt) emit jobChanged(job);
-  return receipt;
+Result<Receipt> Workspace::signIn(const Id& job, const QString& sign, const QString& pin,
+                                  const QString& supervisor) {
+  return enter(job, sign, SignedIn{}, supervisor, pin);
 }
 
 Result<Receipt> Workspace::enter(const Id& job, const QString& sign, Body body, const QString& supervisor,
@@ -105,6 +107,13 @@ Result<void> Workspace::doToTool(ToolDeed what, const std::string& tool, const S
 Result<SheetRow> Workspace::importSheet(std::string_view bytes, const Signed& by) {
   CW_TRY(deed, deedOf(by));
   CW_TRY(row, m_shop->sheets().saveDraft(bytes, deed));
+  emit sheetsChanged();
+  return row;
+}
+
+Result<SheetRow> Workspace::promoteQuickJoint(const Id& job, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_TRY(row, cw::promoteQuickJoint(*m_shop, job, deed));
   emit sheetsChanged();
   return row;
 }

@@ -7,6 +7,9 @@
 
 namespace cw {
 
+/// A window does not stand still for longer than a hand waits, where another program is writing.
+inline constexpr std::chrono::milliseconds kWindowPatience{1000};
+
 /// What somebody says under their name and PIN.
 struct Signed {
   QString sign, pin, remark;
@@ -39,7 +42,8 @@ class Workspace final : public QObject {
 
   // The bench. Each answers after the entry is durable.
   Result<Id> startJob(Beginning beginning);
-  Result<Receipt> signIn(const Id& job, const QString& sign, const QString& pin);
+  Result<Receipt> signIn(const Id& job, const QString& sign, const QString& pin,
+                         const QString& supervisor = {});
   Result<Receipt> enter(const Id& job, const QString& sign, Body body, const QString& supervisor = {},
                         const std::optional<QString>& pin = std::nullopt);
   /// Seals a finished job with the shop's secret key from the key file of the settings.
@@ -52,6 +56,8 @@ class Workspace final : public QObject {
   Result<RegisterCounts> takeInRegister(std::string_view bytes, const Signed& by);
   Result<void> doToTool(ToolDeed deed, const std::string& tool, const Signed& by);
   Result<SheetRow> importSheet(std::string_view bytes, const Signed& by);
+  /// Makes the sheet of a sealed quick joint a draft.
+  Result<SheetRow> promoteQuickJoint(const Id& job, const Signed& by);
   Result<void> moveSheet(SheetMove move, const SheetRow& row, const Signed& by);
   /// NotPermitted with the gravest finding if its review stops it.
   Result<void> issueSheet(const SheetRow& row, const Signed& by);

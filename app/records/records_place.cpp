@@ -50,7 +50,11 @@ std::vector<RowModel<JobRow>::Column> jobColumns() {
            [](const JobRow& row) {
              return twoLines(toQt(row.machine), row.serial.empty() ? toQt(row.model) : toQt(row.serial));
            }},
-          {RecordsPlace::tr("Sheet"), [](const JobRow& row) { return toQt(row.title); }},
+          {RecordsPlace::tr("Sheet"),
+           [](const JobRow& row) {
+             return row.quick ? RecordsPlace::tr("%1\nno issued sheet").arg(toQt(row.title))
+                              : toQt(row.title);
+           }},
           {RecordsPlace::tr("State"), stateText}};
 }
 
@@ -120,9 +124,11 @@ void RecordsPlace::makeActions() {
   m_json = m_page->addAction(tr("Save JSON…"), "jsonButton");
   QPushButton* csv = m_page->addAction(tr("Save CSV…"), "csvButton");
   m_addendum = m_page->addAction(tr("Addendum…"), "addendumButton");
+  m_promote = m_page->addAction(tr("Make it a sheet…"), "promoteButton");
   connect(m_seal, &QPushButton::clicked, this, &RecordsPlace::seal);
   connect(m_verify, &QPushButton::clicked, this, &RecordsPlace::verify);
   connect(m_addendum, &QPushButton::clicked, this, &RecordsPlace::askAddendum);
+  connect(m_promote, &QPushButton::clicked, this, &RecordsPlace::askPromotion);
   connect(pdf, &QPushButton::clicked, this, [this] {
     if (const auto target = askPdf(this, tr("Save the record to hand over"), proposedName()))
       savePdf(*target);
@@ -185,6 +191,7 @@ void RecordsPlace::show(int row) {
   m_shown = std::move(*kept);
   m_seal->setVisible(m_shown->row.state == JobState::Finished);
   for (QPushButton* button : {m_verify, m_json, m_addendum}) button->setVisible(m_shown->sealed());
+  m_promote->setVisible(m_shown->sealed() && m_shown->row.quick);
   m_page->present(recordDocument(m_shown->content, inWindow));
 }
 
@@ -216,6 +223,18 @@ void RecordsPlace::askAddendum() {
           "shown and printed with it."),
        tr("Seal this addendum"), tr("What turned out, and what it is now")},
       [this, job = m_shown->row.job](const Signed& by) { return m_workspace.addAddendum(job, by); });
+}
+
+void RecordsPlace::askPromotion() {
+  m_page->form()->ask(
+      {tr("This quick joint becomes a draft sheet, for a trainer to go on with; its record stays as "
+          "it was sealed."),
+       tr("Make it a draft"),
+       {}},
+      [this, job = m_shown->row.job](const Signed& by) -> Result<void> {
+        CW_CHECK(m_workspace.promoteQuickJoint(job, by));
+        return {};
+      });
 }
 
 QString RecordsPlace::proposedName() const {

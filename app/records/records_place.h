@@ -45,6 +45,7 @@ class RecordsPlace final : public QWidget {
   void verify();
   void seal();
   void askAddendum();
+  void askPromotion();
   QString proposedName() const;
   QString askPath(const QString& what, const QString& extension);
   void save(const QString& path, const std::string& bytes);
@@ -54,7 +55,7 @@ class RecordsPlace final : public QWidget {
   RowModel<JobRow> m_model;
   DeskPage* m_page;
   QComboBox *m_state, *m_named;
-  QPushButton *m_seal, *m_verify, *m_json, *m_addendum;
+  QPushButton *m_seal, *m_verify, *m_json, *m_addendum, *m_promote;
   std::optional<KeptRecord> m_shown;
   bool m_stale = false;  ///< a job changed since the list was read
 };

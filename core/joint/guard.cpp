@@ -106,6 +106,15 @@ bool isCommon(const TorqueUnit* unit) {
   return unit == &kPoundInch || unit == &kPoundFoot || unit == &kNewtonMetre;
 }
 
+Result<Verdict> verdictFromCode(std::string_view code) {
+  for (const Verdict verdict :
+       {Verdict::BelowBand, Verdict::InBand, Verdict::AboveBand, Verdict::PastYield, Verdict::NotJudged})
+    if (codeOf(verdict) == code) return verdict;
+  return fail(ErrorCode::InvalidInput, "guard", std::string(code),
+              {"“%1” is no verdict of the guard", {shown(code)}},
+              "below-band, in-band, above-band, past-yield or not-judged");
+}
+
 std::string_view codeOf(Verdict verdict) {
   switch (verdict) {
     case Verdict::BelowBand:

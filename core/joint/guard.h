@@ -10,6 +10,7 @@ namespace cw {
 
 enum class Verdict { BelowBand, InBand, AboveBand, PastYield, NotJudged };
 std::string_view codeOf(Verdict verdict);  ///< "below-band" "in-band" "above-band" "past-yield" "not-judged"
+Result<Verdict> verdictFromCode(std::string_view code);  ///< InvalidInput listing the codes
 
 /// Why a torque has nothing to do with what its fastener could bear.
 enum class Ungrounded { Plug, BearingPreload, UnmarkedFastener, LimitedByGasket, LimitedByPlastic };

@@ -6,10 +6,12 @@
 namespace cw {
 namespace {
 
+/// In "60 ± 5 in-lb" the second number is no torque that anything is tightened to.
 std::vector<StatedTorque> torquesPrinted(const std::string& printed) {
   std::vector<StatedTorque> out;
   for (const NumberInText& number : numbersIn(printed))
     if (number.torque) out.push_back(*number.torque);
+  if (out.size() == 2 && printed.find("±") != std::string::npos) out.pop_back();
   return out;
 }
 

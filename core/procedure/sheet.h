@@ -9,6 +9,7 @@
 #include "core/joint/guard.h"
 #include "core/pattern/layout.h"
 #include "core/pattern/passes.h"
+#include "core/procedure/photograph.h"
 #include "core/units/stated.h"
 
 namespace cw {
@@ -21,6 +22,7 @@ struct Source {
   std::string revision;
   std::string date;   ///< of that revision, ISO 8601; may be empty
   Json::Object rest;  ///< fields this program does not know; written back as they were
+  std::optional<Photograph> photograph{};
 
   bool operator==(const Source&) const = default;
 };

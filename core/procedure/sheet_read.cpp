@@ -67,6 +67,8 @@ Result<Source> readSource(JsonReader& reader) {
   CW_CHECK(into(out.date, reader.textOr("date", "")));
   if (const auto date = parseDate(out.date); !out.date.empty() && !date)
     return fail(within(reader.placeOf("date"), date.error()));
+  if (const Json* picture = reader.optional("photograph"))
+    CW_CHECK(into(out.photograph, photographFromJson(*picture, reader.placeOf("photograph"))));
   out.rest = reader.rest();
   return out;
 }

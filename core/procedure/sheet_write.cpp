@@ -48,13 +48,14 @@ class ObjectWriter {
 };
 
 Json sourceJson(const Source& source) {
-  return ObjectWriter(source.rest)
-      .text("id", source.id)
+  ObjectWriter out(source.rest);
+  out.text("id", source.id)
       .text("document", source.document)
       .text("page", source.page)
       .text("revision", source.revision)
-      .text("date", source.date)
-      .take();
+      .text("date", source.date);
+  if (source.photograph) out.value("photograph", photographToJson(*source.photograph));
+  return out.take();
 }
 
 Json partJson(const Part& part) {

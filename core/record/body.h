@@ -71,14 +71,18 @@ struct JobStarted {
   std::string parent;       ///< job id of the record it follows from (comeback, retorque)
   std::string sheetDigest;  ///< SHA-256 of the sheet's exact bytes
   bool quick = false;       ///< a quick joint: no issued sheet
-  bool alone = false;       ///< the shop has one active person: holds become self-checks
+  std::string guard;        ///< what the guard said of a quick joint: "in-band", "past-yield" …
+  std::string guardAllowedBy, guardReason;  ///< a lead's word, where the guard's verdict blocks
+  bool alone = false;                       ///< the shop has one active person: holds become self-checks
   template <class Self, class V>
   static void fields(Self& self, V& v) {
     v("work_order", self.workOrder), v("machine", self.machine), v("model", self.model),
         v("serial", self.serial);
     v("hours", self.hours), v("reason", self.reason), v("parent", self.parent),
         v("sheet_digest", self.sheetDigest);
-    v("quick", self.quick), v("alone", self.alone);
+    v("quick", self.quick), v("guard", self.guard), v("guard_allowed_by", self.guardAllowedBy),
+        v("guard_reason", self.guardReason);
+    v("alone", self.alone);
   }
 };
 

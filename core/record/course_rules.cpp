@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/procedure/quick_joint.h"
 #include "core/record/rule_checks.h"
 #include "core/units/format.h"
 
@@ -49,7 +50,27 @@ Result<void> StepRules::operator()(const JobStarted& body) const {
     return fail(ErrorCode::InvalidInput, "parent", "",
                 {"“%1” names no earlier record", {std::string(wordOf(body.reason))}},
                 "name the job it follows from");
-  return {};
+  return body.quick ? quickJoint(body) : Result<void>();
+}
+
+/// Values that nobody reviewed are answered for by somebody who has learned the trade, and by a lead where
+/// the guard would stop them.
+Result<void> StepRules::quickJoint(const JobStarted& body) const {
+  CW_CHECK(checkQuickSheet(m_job.sheet));
+  const Person& author = *m_floor.person(m_entry.enteredBy);
+  const bool qualified = (author.may(Role::Technician) || author.may(Role::ShopLead)) && !author.apprentice;
+  if (!qualified)
+    return fail(ErrorCode::NotPermitted, "entered_by", author.sign,
+                {"%1 may not answer for values that have no sheet", {author.name}},
+                "let a technician who is no apprentice, or a lead, enter them");
+  CW_TRY(verdict, verdictFromCode(body.guard));
+  if (verdict == Verdict::InBand || verdict == Verdict::NotJudged) return {};
+  if (body.guardAllowedBy.empty())
+    return fail(ErrorCode::NotPermitted, "guard", body.guard,
+                {"the guard says “%1” of this torque", {body.guard}},
+                "look at the source again, or have a lead allow it with a reason");
+  CW_CHECK(lead(body.guardAllowedBy, "guard_allowed_by"));
+  return reasonGiven(body.guardReason, "a torque that the guard refuses");
 }
 
 Result<void> StepRules::operator()(const SignedIn&) const {

@@ -213,6 +213,19 @@ void apply(Job& job, Entry entry) {
   job.entries.push_back({std::move(entry), job.head, false, std::nullopt});
 }
 
+bool leftOpen(const Job& job) {
+  if (job.last() == nullptr) return false;
+  const Body& body = job.last()->body;
+  if (const auto* checked = std::get_if<CheckMade>(&body)) return checked->answer == Answer::No;
+  if (const auto* measured = std::get_if<Measured>(&body))
+    return job.steps[*job.stepIndex(measured->step)].state == StepState::Open;
+  if (const auto* started = std::get_if<HandStarted>(&body)) return !started->stuck.empty();
+  if (const auto* pulled = std::get_if<Tightened>(&body)) return !pulled->within;
+  if (const auto* seen = std::get_if<Witnessed>(&body)) return !seen->agrees;
+  if (const auto* round = std::get_if<CheckPassMade>(&body)) return !round->moved.empty();
+  return false;
+}
+
 Next nextIn(const Job& job, std::size_t index) {
   const Step& step = job.sheet.steps[index];
   const StepProgress& progress = job.steps[index];
@@ -281,7 +294,8 @@ JobTorque torqueAt(const Job& job, std::size_t index, const std::string& positio
   const Joint& joint = *jointOf(job, job.sheet.steps[index]);
   const Specification& specification = *job.sheet.specification(joint.specificationAt(position));
   const StatedTorque aim = specification.aim.value_or(StatedTorque{});
-  return {specification.low.value_or(aim), aim, specification.high.value_or(aim)};
+  // As in allowedBand: a source that states a highest torque only has no lowest.
+  return {specification.low.value_or(StatedTorque{"0", aim.unit}), aim, specification.high.value_or(aim)};
 }
 
 }  // namespace cw

@@ -72,6 +72,10 @@ Result<Job> emptyJob(Id shop, Id job, std::string sheetBytes);
 /// Takes one entry in. It must have passed `mayAppend`; nothing is judged here.
 void apply(Job& job, Entry entry);
 
+/// Did the last entry leave what it was about to be done still: an answer “no”, a reading outside the limits,
+/// a fastener that would not run or moved again, a second person who found otherwise?
+bool leftOpen(const Job& job);
+
 /// What is to be done now.
 enum class Stage {
   Start,

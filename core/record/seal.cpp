@@ -25,6 +25,9 @@ Named namedIn(const Job& job) {
       out.tools.insert(set->tool);
       if (!set->allowedBy.empty()) out.people.insert(set->allowedBy);
     }
+    if (const auto* started = std::get_if<JobStarted>(&kept.entry.body);
+        started && !started->guardAllowedBy.empty())
+      out.people.insert(started->guardAllowedBy);
     if (const auto* deviated = std::get_if<Deviated>(&kept.entry.body))
       out.people.insert(deviated->allowedBy);
     if (const auto* witnessed = std::get_if<Witnessed>(&kept.entry.body);

@@ -39,6 +39,7 @@ class StepRules {
   /// The step if `stage` is what comes next in it.
   Result<std::size_t> at(const std::string& step, Stage stage) const;
   Result<void> lead(const std::string& sign, std::string_view place) const;
+  Result<void> quickJoint(const JobStarted& body) const;
   Result<void> finalTool(const ToolSet& body, const TorqueTool& tool, const Next& now) const;
   Result<void> secondPerson(const Witnessed& body, std::size_t step) const;
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/joint/tool_fitness.h"
 #include "core/record/rule_checks.h"
 #include "core/shop/shop_json.h"
 #include "core/units/format.h"
@@ -10,15 +11,14 @@ namespace cw {
 
 namespace {
 
-/// The tool's deviation must fit inside the tolerance that is left around the setting (design: refused where
-/// the deviation alone exceeds the tolerance).
-Result<void> checkDeviation(const TorqueTool& tool, const StatedTorque& setting, const JobTorque& torque) {
-  const double tolerance = (torque.high.value() - torque.low.value()) / (setting.value() * 2);
-  if (tool.deviation <= tolerance * (1 + 1e-9)) return {};
-  return fail(ErrorCode::NotPermitted, tool.id, codeText(setting),
-              {"its deviation of ±%1 % is more than the tolerance of ±%2 %",
-               {significant(tool.deviation * 100, 3), significant(tolerance * 100, 3)}},
-              "take a more accurate tool");
+/// Refused where the tool's deviation alone can leave the tolerance, or the setting is off its scale.
+Result<void> checkFitness(const TorqueTool& tool, const StatedTorque& setting, const JobTorque& torque) {
+  const TorqueBand allowed{torque.low.value(), torque.high.value()};
+  for (const Finding& finding :
+       toolFitness(tool, {setting, setting.value(), allowed, setting.value()}).findings)
+    if (finding.severity == Severity::Blocking)
+      return fail(ErrorCode::NotPermitted, tool.id, codeText(setting), finding.problem, finding.cure);
+  return {};
 }
 
 /// A click carries no reading; a reading stands on the confirmed scale and within reason of the target.
@@ -102,7 +102,7 @@ Result<void> StepRules::finalTool(const ToolSet& body, const TorqueTool& tool, c
                 {"%1 is not the specified torque", {text(body.setting)}},
                 {"set %1 to %2", {text(torque.low), text(torque.high)}});
   auto fit = checkInService(tool, localDate(m_entry.time));
-  if (fit) fit = checkDeviation(tool, body.setting, torque);
+  if (fit) fit = checkFitness(tool, body.setting, torque);
   if (fit || body.allowedBy.empty()) return fit;
   CW_CHECK(reasonGiven(body.reason, "a tool that is refused"));
   return lead(body.allowedBy, "allowed_by");

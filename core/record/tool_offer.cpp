@@ -24,35 +24,69 @@ Sheet withJobTorque(const Job& job, const Joint& joint, const std::string& label
   return sheet;
 }
 
-Result<ToolSet> offer(const Job& job, const Next& now, const ShopFloor& floor, const TorqueTool& tool,
-                      const Scale& scale, const std::string& sign, const Moment& moment) {
-  const Step& step = job.sheet.steps[now.step];
-  const Joint& joint = *job.sheet.joint(step.joint);
-  const std::string label = now.position.empty() ? joint.order.front() : now.position;
-  CW_TRY(pass, patternPass(joint, now.pass));
-  const Sheet sheet = withJobTorque(job, joint, label, now.step);
-  CW_TRY(setting, targetAt(sheet, *sheet.joint(joint.id), label, pass, scale.graduation));
-  ToolSet set;
-  set.step = step.id;
-  set.pass = now.pass;
-  set.tool = tool.id;
-  set.setting = setting;
-  Draft draft;
-  draft.enteredBy = sign;
-  draft.body = set;
-  CW_CHECK(mayAppend(job, compose(job, draft, floor, moment), floor));
-  return set;
-}
+class Offers {
+ public:
+  Offers(const Job& job, const Next& now, const ShopFloor& floor, const Worker& worker, const Moment& moment)
+      : m_job(job), m_now(now), m_floor(floor), m_worker(worker), m_moment(moment) {}
+
+  ToolOffer of(const TorqueTool& tool, const Scale& scale) const {
+    ToolOffer out{tool.id, scale.low.unit, stated(tool, scale)};
+    if (!out.set) return out;
+    const ToolSet set = *out.set;
+    if (const auto fits = mayState(set); !fits) {
+      out.set = fail(fits.error());
+      if (mayState(withALeadsWord(set))) out.allowed = set;
+    }
+    return out;
+  }
+
+ private:
+  Result<ToolSet> stated(const TorqueTool& tool, const Scale& scale) const {
+    const Step& step = m_job.sheet.steps[m_now.step];
+    const Joint& joint = *m_job.sheet.joint(step.joint);
+    const std::string label = m_now.position.empty() ? joint.order.front() : m_now.position;
+    CW_TRY(pass, patternPass(joint, m_now.pass));
+    const Sheet sheet = withJobTorque(m_job, joint, label, m_now.step);
+    CW_TRY(setting, targetAt(sheet, *sheet.joint(joint.id), label, pass, scale.graduation));
+    ToolSet set;
+    set.step = step.id;
+    set.pass = m_now.pass;
+    set.tool = tool.id;
+    set.setting = setting;
+    return set;
+  }
+
+  Result<void> mayState(const ToolSet& set) const {
+    Draft draft;
+    draft.enteredBy = m_worker.sign;
+    draft.supervisor = m_worker.supervisor;
+    draft.body = set;
+    return mayAppend(m_job, compose(m_job, draft, m_floor, m_moment), m_floor);
+  }
+
+  ToolSet withALeadsWord(ToolSet set) const {
+    for (const Person& person : m_floor.people)
+      if (person.active && person.may(Role::ShopLead)) set.allowedBy = person.sign;
+    set.reason = "to see whether a reason helps";
+    return set;
+  }
+
+  const Job& m_job;
+  const Next& m_now;
+  const ShopFloor& m_floor;
+  const Worker& m_worker;
+  const Moment& m_moment;
+};
 
 }  // namespace
 
 std::vector<ToolOffer> toolOffers(const Job& job, const Next& now, const ShopFloor& floor,
-                                  const std::string& sign, const Moment& moment) {
+                                  const Worker& worker, const Moment& moment) {
+  const Offers offers(job, now, floor, worker, moment);
   std::vector<ToolOffer> out;
   for (const TorqueTool& tool : floor.tools) {
     if (tool.status == ToolStatus::Retired) continue;
-    for (const Scale& scale : tool.scales)
-      out.push_back({tool.id, scale.low.unit, offer(job, now, floor, tool, scale, sign, moment)});
+    for (const Scale& scale : tool.scales) out.push_back(offers.of(tool, scale));
   }
   const auto span = [&](const ToolOffer& o) { return floor.tool(o.tool)->scaleIn(*o.unit)->high.value(); };
   std::stable_sort(out.begin(), out.end(), [&](const ToolOffer& a, const ToolOffer& b) {

@@ -5,11 +5,17 @@
 
 namespace cw {
 
+/// Who works, and who supervises them if they are an apprentice; both by their signs.
+struct Worker {
+  std::string sign, supervisor{};
+};
+
 /// One scale of one tool for the pass that is to be set now.
 struct ToolOffer {
   std::string tool;
   const TorqueUnit* unit = nullptr;
-  Result<ToolSet> set;  ///< what setting it would state, or why it is refused
+  Result<ToolSet> set;               ///< what setting it would state, or why it is refused
+  std::optional<ToolSet> allowed{};  ///< what it would state with a lead's word and reason, if that can help
 
   bool fits() const { return set.has_value(); }
 };
@@ -17,6 +23,6 @@ struct ToolOffer {
 /// Every tool of the floor that is not retired, on each of its scales, for the stage SetTool of `now`: those
 /// that fit first, the nearest range before the wider. A refused one carries the reason that the rules give.
 std::vector<ToolOffer> toolOffers(const Job& job, const Next& now, const ShopFloor& floor,
-                                  const std::string& sign, const Moment& moment);
+                                  const Worker& worker, const Moment& moment);
 
 }  // namespace cw

@@ -73,9 +73,20 @@ std::vector<EntryLine> entriesOf(const Job& job, std::span<const Person> people,
 
 std::vector<std::string> sourcesOf(const Sheet& sheet, const Wording& wording) {
   std::vector<std::string> out;
-  for (const Source& source : sheet.sources)
+  for (const Source& source : sheet.sources) {
     out.push_back(wording({"%1, page %2, revision %3", {source.document, source.page, source.revision}}));
+    if (source.photograph)
+      out.push_back(wording(
+          {"photograph “%1”, SHA-256 %2", {source.photograph->name, hex(sha256(source.photograph->bytes))}}));
+  }
   return out;
+}
+
+/// Stands on every page.
+std::string noticeOf(const Job& job, const Wording& wording) {
+  if (!job.start.quick) return job.sheet.notice;
+  const std::string quick = wording("Quick joint: no issued sheet.");
+  return job.sheet.notice.empty() ? quick : quick + " " + job.sheet.notice;
 }
 
 void takeStart(RecordContent& out, const Job& job, const Wording& wording) {
@@ -94,7 +105,8 @@ RecordContent ofJob(const Job& job, std::span<const Person> people, const Wordin
   takeStart(out, job, wording);
   out.sheetTitle = job.sheet.title, out.sheetRevision = job.sheet.revision;
   out.sheetId = job.sheet.id.text(), out.sheetDigest = hex(sha256(job.sheetBytes));
-  out.notice = job.sheet.notice;
+  out.quick = job.start.quick;
+  out.notice = noticeOf(job, wording);
   out.sources = sourcesOf(job.sheet, wording);
   out.exceptions = exceptionsOf(job, people, wording);
   out.people = peopleOf(job, people, wording);

@@ -99,6 +99,7 @@ struct RecordContent {
   bool sealed = false, finished = false;
   std::string shopName, workOrder, machine, model, serial, hours;
   std::string reason;
+  bool quick = false;  ///< a quick joint: no issued sheet
   std::string sheetTitle, sheetRevision, sheetId, sheetDigest, notice;
   std::vector<std::string> sources;
   std::string outcome;

@@ -26,7 +26,9 @@ class Describer {
 
   void operator()(const JobStarted& body) {
     add({"Started work order %1 on machine %2.", {body.workOrder, body.machine}});
-    if (body.quick) add("Quick joint: no issued sheet.");
+    if (body.quick) add({"Quick joint: no issued sheet. The guard says: %1.", {body.guard}});
+    if (!body.guardAllowedBy.empty())
+      add({"Allowed by %1: %2.", {nameOf(body.guardAllowedBy, m_people), body.guardReason}});
     if (body.reason == Reason::Warranty) add("Warranty work.");
     if (body.reason == Reason::Comeback) add({"Comeback of job %1.", {body.parent}});
     if (body.reason == Reason::RetorqueDue) add({"Retorque due from job %1.", {body.parent}});

@@ -90,6 +90,7 @@ class Finder {
   void look(const JobStarted& body) {
     if (body.quick)
       add(ExceptionKind::NoIssuedSheet, "This is a quick joint: no issued sheet stands behind its values.");
+    if (!body.guardAllowedBy.empty()) addEntry(ExceptionKind::NoIssuedSheet);
   }
   void look(const CheckMade& body) { addIf(body.answer == Answer::No, ExceptionKind::AnsweredNo); }
   void look(const Measured& body) { addIf(outsideLimits(m_job, body), ExceptionKind::OutOfTolerance); }

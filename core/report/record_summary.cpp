@@ -24,7 +24,9 @@ class SummaryWriter {
     FactList facts(m_wording);
     facts.add("Machine", machineText());
     facts.add("Reason", m_content.reason);
-    facts.add("Sheet", tr({"%1, revision %2", {m_content.sheetTitle, m_content.sheetRevision}}));
+    facts.add("Sheet", m_content.quick
+                           ? tr({"%1, quick joint: no issued sheet", {m_content.sheetTitle}})
+                           : tr({"%1, revision %2", {m_content.sheetTitle, m_content.sheetRevision}}));
     facts.add("Source", fmt::format("{}", fmt::join(m_content.sources, "; ")));
     if (m_content.started) facts.add("Started", timeText(*m_content.started));
     if (m_content.ended) facts.add("Finished", timeText(*m_content.ended));

@@ -82,6 +82,7 @@ JobRow rowOf(const SqlRows& row) {
   out.head = row.text(11);
   out.sealed = momentOf(row, 12);
   out.addenda = static_cast<int>(row.integer(13));
+  out.quick = row.integer(14) != 0;
   return out;
 }
 
@@ -107,7 +108,10 @@ Result<std::vector<JobRow>> findJobs(Database& database, const JobQuery& query) 
           ", (SELECT max(sequence) FROM entry WHERE job = j.id)"
           ", (SELECT hash FROM entry WHERE job = j.id ORDER BY sequence DESC LIMIT 1)"
           ", (SELECT sealed FROM record WHERE job = j.id)"
-          ", (SELECT count(*) FROM addendum WHERE job = j.id)" +
+          ", (SELECT count(*) FROM addendum WHERE job = j.id)"
+          ", coalesce((SELECT json_extract(text, '$.body.quick') FROM entry WHERE job = j.id AND sequence = "
+          "1), "
+          "0)" +
           from + conditions.text() +
           (byWords ? " ORDER BY w.rowid DESC" : " ORDER BY j.started DESC, j.id DESC") + " LIMIT ?",
       values, rowOf);

@@ -22,6 +22,7 @@ struct JobRow {
   std::string workOrder, machine, model, serial;
   Id sheet;
   std::string revision, title;
+  bool quick = false;  ///< a quick joint: no issued sheet
   Moment started;
   JobState state = JobState::Open;
   int entries = 0;

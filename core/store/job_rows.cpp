@@ -58,6 +58,8 @@ std::set<std::pair<std::string_view, std::string>> mentionsOf(const Entry& entry
     if (!doer.tool.empty()) out.emplace("tool", doer.tool);
   }
   if (const auto* set = std::get_if<ToolSet>(&entry.body)) out.emplace("tool", set->tool);
+  if (const auto* started = std::get_if<JobStarted>(&entry.body); started && !started->guardAllowedBy.empty())
+    out.emplace("person", started->guardAllowedBy);
   return out;
 }
 

@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include "core/fastener/catalogue.h"
+#include "core/procedure/quick_joint.h"
+#include "core/procedure/sheet_file.h"
 #include "core/store/connection.h"
 #include "core/store/database.h"
 #include "core/store/job_rows.h"
@@ -38,7 +41,7 @@ Result<Receipt> Ledger::start(const Beginning& beginning) {
   const Moment now = m_needs.clock.now();
   CW_CHECK(m_gate.check(beginning.by, beginning.pin, beginning.job, now));
   CW_TRY(draft, firstDraft(beginning));
-  CW_TRY(bytes, m_needs.sheets.bytes(beginning.sheetDigest));
+  CW_TRY(bytes, beginning.quickSheet ? *beginning.quickSheet : m_needs.sheets.bytes(beginning.sheetDigest));
   CW_TRY(job, emptyJob(m_needs.shop, beginning.job, std::move(bytes)));
 
   CW_TRY(transaction, Transaction::begin(m_needs.database.connection()));
@@ -64,6 +67,13 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
   JobStarted start = beginning.start;
   CW_TRY(active, m_needs.people.activeCount());
   start.sheetDigest = beginning.sheetDigest;
+  start.quick = beginning.quickSheet.has_value();
+  if (start.quick) {
+    CW_TRY(sheet, readSheet(*beginning.quickSheet));
+    CW_TRY(judged, judgeQuickSheet(sheet, shippedCatalogue()));
+    start.sheetDigest = hex(sha256(*beginning.quickSheet));
+    start.guard = codeOf(judged.verdict);
+  }
   start.alone = active == 1;
   if (const auto known = m_needs.machines.find(start.machine)) {
     if (start.model.empty()) start.model = known->model;
@@ -74,12 +84,25 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
   return out;
 }
 
-Result<void> Ledger::insertJob(const Job& job, const JobStarted& start, const Moment& now) {
+Result<void> Ledger::checkIssued(const Job& job, const JobStarted& start) {
   CW_TRY(revision, m_needs.sheets.find(job.sheet.id, job.sheet.revision));
-  if (revision.status != SheetStatus::Issued || revision.digest != start.sheetDigest)
-    return fail(ErrorCode::NotPermitted, "sheet", revision.revision,
-                {"revision %1 is %2", {revision.revision, std::string(word(revision.status))}},
-                "a job starts from the issued revision");
+  if (revision.status == SheetStatus::Issued && revision.digest == start.sheetDigest) return {};
+  return fail(ErrorCode::NotPermitted, "sheet", revision.revision,
+              {"revision %1 is %2", {revision.revision, std::string(word(revision.status))}},
+              "a job starts from the issued revision");
+}
+
+/// A quick joint's sheet is kept like any other's bytes, but is no revision of anything.
+Result<void> Ledger::keepQuickSheet(const Job& job) {
+  if (m_needs.sheets.find(job.sheet.id, job.sheet.revision))
+    return fail(ErrorCode::NotPermitted, "sheet", job.sheet.revision,
+                {"“%1” is a sheet of this shop already", {shown(job.sheet.title)}},
+                "start the job by that sheet once it is issued");
+  return m_needs.sheets.keep(job.sheetBytes);
+}
+
+Result<void> Ledger::insertJob(const Job& job, const JobStarted& start, const Moment& now) {
+  CW_CHECK(start.quick ? keepQuickSheet(job) : checkIssued(job, start));
   const auto taken = first(m_needs.database.connection(), "SELECT 1 FROM job WHERE id = ?", {job.id.text()},
                            [](const SqlRows&) { return true; });
   if (!taken) return fail(taken.error());

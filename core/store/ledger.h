@@ -35,7 +35,10 @@ struct Beginning {
   std::string sheetDigest;  ///< of an issued revision
   std::string by, pin;
   std::string supervisor{};
-  JobStarted start;  ///< digest, `alone`, and what the register knows of the machine are filled in
+  /// Digest, `alone`, what the register knows of the machine, and for a quick joint what the guard says are
+  /// filled in.
+  JobStarted start;
+  std::optional<std::string> quickSheet{};  ///< bytes of a quick joint's sheet, in place of the digest
 };
 
 /// The append-only books of all jobs. Each job is folded once and kept, so that an entry costs the same
@@ -54,8 +57,9 @@ class Ledger {
   };
   explicit Ledger(Needs needs);
 
-  /// Starts a job and signs its author in. NotPermitted if the revision is not issued, AlreadyDone if the job
-  /// id is taken; else as `append`.
+  /// Starts a job and signs its author in. NotPermitted if the revision is not issued, or if a quick joint's
+  /// sheet is one of the shop's revisions or breaks the rules of judgeQuickSheet; AlreadyDone if the job id
+  /// is taken; else as `append`.
   Result<Receipt> start(const Beginning& beginning);
 
   /// Name and PIN: appends a SignedIn entry, after which `sign` may enter for this job in this process.
@@ -88,6 +92,8 @@ class Ledger {
   Result<void> checkSignedIn(const Job& job, const Draft& draft, const Moment& now) const;
   Result<std::vector<Entry>> judge(const Job& job, const Draft& draft, const Moment& now);
   Result<void> insertJob(const Job& job, const JobStarted& start, const Moment& now);
+  Result<void> checkIssued(const Job& job, const JobStarted& start);
+  Result<void> keepQuickSheet(const Job& job);
   Result<Draft> firstDraft(const Beginning& beginning);
   Result<void> insert(const Job& job, const std::vector<Entry>& entries);
   Result<Receipt> reread(Job& job, std::vector<Entry> entries);

@@ -106,10 +106,24 @@ Result<SheetRow> Sheets::saveDraft(std::string_view bytes, const Deed& deed) {
   return now;
 }
 
+Result<void> Sheets::keep(std::string_view bytes) {
+  const std::string digest = hex(sha256(bytes));
+  CW_TRY(kept, first(m_database.connection(), "SELECT 1 FROM sheet_text WHERE digest = ?", {digest},
+                     [](const SqlRows&) { return true; }));
+  if (kept) return {};
+  return m_database.connection().run("INSERT INTO sheet_text(digest, bytes) VALUES (?, ?)",
+                                     {digest, Blob{bytes}});
+}
+
+/// A quick joint may have been done by the same bytes.
+Result<void> Sheets::forget(const std::string& digest) {
+  return m_database.connection().run(
+      "DELETE FROM sheet_text WHERE digest = ? AND digest NOT IN (SELECT digest FROM job)", {digest});
+}
+
 Result<void> Sheets::insertDraft(const SheetRow& now, std::string_view bytes) {
-  Connection& connection = m_database.connection();
-  CW_CHECK(connection.run("INSERT INTO sheet_text(digest, bytes) VALUES (?, ?)", {now.digest, Blob{bytes}}));
-  return connection.run(
+  CW_CHECK(keep(bytes));
+  return m_database.connection().run(
       "INSERT INTO sheet_revision(sheet, revision, digest, title, model, author, status)"
       " VALUES (?, ?, ?, ?, ?, ?, 'draft')",
       {now.sheet.text(), now.revision, now.digest, now.title, now.model, now.author});
@@ -120,13 +134,12 @@ Result<void> Sheets::replaceDraft(const SheetRow& before, const SheetRow& now, s
     return fail(ErrorCode::NotPermitted, nameOf(before), now.digest,
                 {"this revision is %1 and does not change", {std::string(word(before.status))}},
                 "give the changed sheet a new revision");
-  Connection& connection = m_database.connection();
-  CW_CHECK(connection.run("INSERT INTO sheet_text(digest, bytes) VALUES (?, ?)", {now.digest, Blob{bytes}}));
-  CW_CHECK(
-      connection.run("UPDATE sheet_revision SET digest = ?, title = ?, model = ?, author = ? WHERE sheet = ? "
-                     "AND revision = ?",
-                     {now.digest, now.title, now.model, now.author, now.sheet.text(), now.revision}));
-  return connection.run("DELETE FROM sheet_text WHERE digest = ?", {before.digest});
+  CW_CHECK(keep(bytes));
+  CW_CHECK(m_database.connection().run(
+      "UPDATE sheet_revision SET digest = ?, title = ?, model = ?, author = ? WHERE sheet = ? "
+      "AND revision = ?",
+      {now.digest, now.title, now.model, now.author, now.sheet.text(), now.revision}));
+  return forget(before.digest);
 }
 
 Result<void> Sheets::deleteDraft(const Id& sheet, const std::string& revision) {
@@ -138,7 +151,7 @@ Result<void> Sheets::deleteDraft(const Id& sheet, const std::string& revision) {
                 {"this revision is %1", {std::string(word(row.status))}}, "only a draft is deleted");
   CW_CHECK(connection.run("DELETE FROM sheet_revision WHERE sheet = ? AND revision = ?",
                           {sheet.text(), revision}));
-  CW_CHECK(connection.run("DELETE FROM sheet_text WHERE digest = ?", {row.digest}));
+  CW_CHECK(forget(row.digest));
   return transaction.commit();
 }
 

@@ -42,6 +42,10 @@ class Sheets {
   Result<std::string> bytes(const std::string& digest);                 ///< NotFound
   Result<std::vector<SheetEvent>> history(const Id& sheet, const std::string& revision);
 
+  /// Keeps bytes that are no revision: those of a quick joint. The same bytes again change nothing. To be
+  /// called within a transaction.
+  Result<void> keep(std::string_view bytes);
+
   /// Takes a sheet file in as a draft, or as the new state of a draft. The same bytes again change nothing.
   /// NotPermitted if that revision is past being a draft, or if `by` is neither trainer nor lead; the
   /// errors of readSheet.
@@ -62,6 +66,7 @@ class Sheets {
   Result<void> log(const SheetRow& row, SheetStatus status, const Deed& deed);
   Result<bool> hadAHand(const SheetRow& row, const std::string& sign);
   Result<void> replaceDraft(const SheetRow& before, const SheetRow& now, std::string_view bytes);
+  Result<void> forget(const std::string& digest);
   Result<void> insertDraft(const SheetRow& now, std::string_view bytes);
 
   Database& m_database;

@@ -26,6 +26,7 @@ struct Faults {
   Unsynced mode = Unsynced::Kept;
   std::mt19937 random;
   int operationsLeft = 0;
+  int refusal = SQLITE_OK;
   sqlite3_vfs* real = nullptr;
   sqlite3_vfs own{};
   std::map<std::string, std::shared_ptr<Shadow>> shadows;
@@ -103,6 +104,7 @@ int readFile(sqlite3_file* file, void* to, int amount, sqlite3_int64 offset) {
 
 int writeFile(sqlite3_file* file, const void* from, int amount, sqlite3_int64 offset) {
   if (!isShadowed(file)) return realOf(file)->pMethods->xWrite(realOf(file), from, amount, offset);
+  if (faults().refusal != SQLITE_OK) return faults().refusal;
   countOperation();
   Shadow& shadow = **fileOf(file).shadow;
   const auto end = static_cast<std::size_t>(offset + amount);
@@ -221,6 +223,10 @@ void installFaultVfs(Unsynced unsynced, unsigned seed) {
   all.own.xOpen = openFile;
   all.own.xDelete = deleteFile;
   sqlite3_vfs_register(&all.own, 1);
+}
+
+void refuseWrites(int code) {
+  faults().refusal = code;
 }
 
 void crashAtOperation(int n) {

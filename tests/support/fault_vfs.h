@@ -18,4 +18,8 @@ void installFaultVfs(Unsynced unsynced, unsigned seed);
 /// it is carried out. 0: not at all.
 void crashAtOperation(int n);
 
+/// Every write from now on fails with this result code of SQLite (SQLITE_FULL, SQLITE_READONLY …); SQLITE_OK:
+/// it is carried out again.
+void refuseWrites(int code);
+
 }  // namespace cw::test

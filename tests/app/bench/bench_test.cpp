@@ -1,103 +1,10 @@
 // A whole job at the bench by keyboard, offscreen, with a picture of every stage.
-#include "app/bench/bench_place.h"
-
-#include <gmock/gmock.h>
-
-#include <QCheckBox>
-#include <QComboBox>
-#include <QLabel>
-#include <QLineEdit>
-#include <QPushButton>
-#include <QTest>
-
-#include "app/bench/run_panel.h"
-#include "app/bench/start_panel.h"
-#include "app/common/wording.h"
-#include "tests/app/look.h"
-#include "tests/support/sample_shop.h"
+#include "tests/app/bench/at_the_bench.h"
 
 namespace cw {
 namespace {
 
-class BenchTest : public testing::TestWithParam<Scheme> {
- protected:
-  void SetUp() override {
-    useLook(GetParam());
-    m_workspace = std::make_unique<Workspace>(m_sample.clock());
-    ASSERT_TRUE(m_workspace->openShop(toQt(m_sample.file().string())));
-    m_bench = std::make_unique<BenchPlace>(*m_workspace, m_navigator, nullptr);
-    m_bench->resize(1150, 800);
-    m_bench->show();
-  }
-
-  RunPanel& run() { return *m_bench->run(); }
-  const Job& job() { return *run().session()->job(); }
-  template <class T>
-  T* visible(const char* name) {
-    for (T* widget : m_bench->findChildren<T*>(QLatin1String(name)))
-      if (widget->isVisible()) return widget;
-    ADD_FAILURE() << "no visible " << name;
-    return new T;
-  }
-  void key(Qt::Key key) { QTest::keyClick(&run(), key); }
-  void type(const char* field, const char* text) {
-    QLineEdit* line = visible<QLineEdit>(field);
-    line->clear();
-    QTest::keyClicks(line, QLatin1String(text));
-  }
-  std::string said() { return fromQt(run().findChild<QLabel*>(QStringLiteral("saidText"))->text()); }
-  void picture(const char* name) {
-    for (int pass = 0; pass < 4; ++pass) QCoreApplication::processEvents();  // wrapped text settles in turns
-    const QString scheme = GetParam() == Scheme::Light ? QStringLiteral("light") : QStringLiteral("dark");
-    EXPECT_TRUE(savePicture(*m_bench, QStringLiteral("bench_%1_%2").arg(QLatin1String(name), scheme)));
-    EXPECT_THAT(namelessFocusTargets(*m_bench).join(QLatin1Char('\n')).toStdString(), testing::IsEmpty())
-        << name;
-  }
-
-  void start() {
-    QTest::mouseClick(visible<QPushButton>("startJobButton"), Qt::LeftButton);
-    type("workOrderField", "WO 1");
-    visible<QComboBox>("machineChoice")->setCurrentIndex(0);
-    QComboBox* person = visible<QComboBox>("personChoice");
-    person->setCurrentIndex(person->findData(QStringLiteral("mira")));
-    type("pinField", "2468");
-    picture("start");
-    QTest::keyClick(visible<QLineEdit>("pinField"), Qt::Key_Return);
-    ASSERT_EQ(run().stage(), Stage::ReadWarnings);
-  }
-  /// Up to the wrench of the tighten step.
-  void walkToTighten() {
-    start();
-    picture("warnings");
-    key(Qt::Key_Return);
-    picture("act");
-    QTest::keyClick(visible<QCheckBox>("renewedCheck"), Qt::Key_Space);
-    key(Qt::Key_Return);
-    picture("check");
-    key(Qt::Key_Return);
-    QTest::keyClicks(&run(), QStringLiteral("0.05"));
-    picture("measure");
-    key(Qt::Key_Return);
-    type("batchField", "B-77");
-    picture("apply");
-    key(Qt::Key_Return);
-    ASSERT_EQ(run().stage(), Stage::HandStart);
-  }
-  void secondPerson(const char* setting) {
-    type("signField", "otto");
-    type("pinField", "2468");
-    if (*setting != '\0') {
-      type("toolField", "T-07");
-      type("settingField", setting);
-    }
-    key(Qt::Key_Return);
-  }
-
-  test::SampleShop m_sample;
-  Navigator m_navigator;
-  std::unique_ptr<Workspace> m_workspace;
-  std::unique_ptr<BenchPlace> m_bench;
-};
+class BenchTest : public AtTheBench {};
 
 TEST_P(BenchTest, AWholeJobByKeyboardAlone) {
   picture("jobs");
@@ -223,10 +130,7 @@ TEST_P(BenchTest, AnotherWindowThatWasFirstIsSaid) {
   EXPECT_EQ(run().stage(), Stage::ConfirmCondition);
 }
 
-INSTANTIATE_TEST_SUITE_P(Schemes, BenchTest, testing::Values(Scheme::Light, Scheme::Dark),
-                         [](const testing::TestParamInfo<Scheme>& each) {
-                           return each.param == Scheme::Light ? "Light" : "Dark";
-                         });
+INSTANTIATE_TEST_SUITE_P(Schemes, BenchTest, testing::Values(Scheme::Light, Scheme::Dark), schemeName);
 
 }  // namespace
 }  // namespace cw

@@ -1,6 +1,7 @@
 #include "app/records/records_place.h"
 
 #include "tests/app/desk_test.h"
+#include "tests/support/quick_job.h"
 
 namespace cw {
 namespace {
@@ -156,6 +157,30 @@ TEST_F(Records, CanBeLookedAtWhenThereIsNone) {
   open();
   RecordsPlace place(workspace, navigator);
   showAll(place, QStringLiteral("records_empty"));
+}
+
+TEST_F(Records, AQuickJointIsMarkedAndBecomesADraftSheet) {
+  test::addQuickWrench(sample);
+  test::sealedQuickJoint(sample);
+  open();
+  RecordsPlace place(workspace, navigator);
+  EXPECT_THAT(text(*place.page()).toStdString(), HasSubstr("no issued sheet"));
+  EXPECT_THAT(place.page()->list()->model()->index(0, 2).data().toString().toStdString(),
+              HasSubstr("no issued sheet"));
+  showAll(place, QStringLiteral("records_quick"));
+  press(place, "promoteButton");
+  sign(place, QStringLiteral("tilda"), pin);
+  const auto sheets = test::need(sample->sheets().all());
+  EXPECT_THAT(sheets,
+              testing::Contains(testing::AllOf(testing::Field(&SheetRow::title, "Inspection cover"),
+                                               testing::Field(&SheetRow::status, SheetStatus::Draft))));
+}
+
+TEST_F(Records, AJobBySheetIsNoQuickJoint) {
+  sealed();
+  open();
+  const RecordsPlace place(workspace, navigator);
+  EXPECT_FALSE(offers(place, "promoteButton"));
 }
 
 }  // namespace

@@ -1,0 +1,189 @@
+#include "app/bench/run_frame.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/bench/hand_panel.h"
+#include "app/bench/notices.h"
+#include "app/bench/step_list.h"
+#include "app/common/measures.h"
+#include "app/common/style.h"
+
+namespace cw {
+namespace {
+
+QFrame* dividingLine(QFrame::Shape shape) {
+  auto* frame = new QFrame;
+  frame->setFrameShape(shape);
+  frame->setFrameShadow(QFrame::Plain);
+  frame->setForegroundRole(QPalette::Mid);
+  return frame;
+}
+
+/// A column that scrolls when the window is small, without a frame of its own.
+QScrollArea* scrolling(QWidget* content) {
+  auto* area = new QScrollArea;
+  area->setWidget(content);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area->setFocusPolicy(Qt::NoFocus);
+  return area;
+}
+
+}  // namespace
+
+RunFrame::RunFrame(QWidget* parent) : QWidget(parent) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(makeHead());
+  column->addWidget(dividingLine(QFrame::HLine));
+  column->addWidget(makeBody(), 1);
+  column->addWidget(dividingLine(QFrame::HLine));
+  column->addWidget(makeFoot());
+}
+
+QWidget* RunFrame::makeHead() {
+  auto* head = new QWidget;
+  auto* across = new QHBoxLayout(head);
+  across->setContentsMargins(24, 8, 24, 8);
+  m_head = new QLabel;
+  m_head->setObjectName(QStringLiteral("jobHead"));
+  m_head->setFont(fontOfHeight(bench::kLabelHeight, this));
+  m_head->setMinimumWidth(0);
+  m_person = new QLabel;
+  m_person->setFont(fontOfHeight(bench::kLabelHeight, this));
+  m_pause = makeWayOut(tr("Pause"), QStringLiteral("pauseButton"));
+  across->addWidget(m_head, 1);
+  across->addWidget(m_person);
+  across->addSpacing(16);
+  across->addWidget(m_pause);
+  connect(m_pause, &QPushButton::clicked, this, &RunFrame::pauseWanted);
+  return head;
+}
+
+QWidget* RunFrame::makeBody() {
+  auto* body = new QWidget;
+  auto* across = new QHBoxLayout(body);
+  across->setContentsMargins(0, 0, 0, 0);
+  across->setSpacing(0);
+  m_steps = new StepList;
+  m_steps->setObjectName(QStringLiteral("stepList"));
+  m_steps->setContentsMargins(16, 8, 8, 8);
+  across->addWidget(m_steps, 24);
+  across->addWidget(dividingLine(QFrame::VLine));
+
+  across->addWidget(scrolling(makeMiddle()), 50);
+  across->addWidget(dividingLine(QFrame::VLine));
+
+  m_hand = new HandPanel;
+  m_hand->setContentsMargins(24, 16, 16, 16);
+  across->addWidget(scrolling(m_hand), 26);
+  return body;
+}
+
+QWidget* RunFrame::makeMiddle() {
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins(24, 16, 24, 16);
+  column->setSpacing(8);
+  m_notices = new Notices;
+  m_title = new QLabel;
+  m_title->setObjectName(QStringLiteral("stepTitle"));
+  m_title->setFont(fontOfHeight(bench::kTextHeight * 1.1, this, QFont::Bold));
+  m_subtitle = new QLabel;
+  m_subtitle->setObjectName(QStringLiteral("stepSubtitle"));
+  m_subtitle->setFont(fontOfHeight(bench::kLabelHeight, this));
+  m_subtitle->setForegroundRole(QPalette::PlaceholderText);
+  for (QLabel* label : {m_title, m_subtitle}) label->setWordWrap(true), label->setTextFormat(Qt::PlainText);
+  auto* pages = new QWidget;
+  m_pages = new QVBoxLayout(pages);
+  m_pages->setContentsMargins(0, 0, 0, 0);
+  for (QWidget* part : std::initializer_list<QWidget*>{m_notices, m_title, m_subtitle})
+    column->addWidget(part);
+  column->addWidget(pages, 1);
+  return middle;
+}
+
+QPushButton* RunFrame::makeWayOut(const QString& text, const QString& objectName) {
+  auto* button = new QPushButton(text);
+  button->setObjectName(objectName);
+  button->setFont(fontOfHeight(bench::kLabelHeight, this));
+  const int target = static_cast<int>(pixels(bench::kTarget, this));
+  button->setMinimumSize(target, target);
+  return button;
+}
+
+QWidget* RunFrame::makeFoot() {
+  auto* foot = new QWidget;
+  auto* down = new QVBoxLayout(foot);
+  down->setContentsMargins(24, 8, 24, 16);
+  m_said = new QLabel;
+  m_said->setObjectName(QStringLiteral("saidText"));
+  m_said->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
+  m_said->setForegroundRole(QPalette::BrightText);
+  m_said->setWordWrap(true);
+  m_said->hide();
+  down->addWidget(m_said);
+  auto* across = new QHBoxLayout;
+  across->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  auto* aside = makeWayOut(tr("Set aside"), QStringLiteral("asideButton"));
+  auto* trouble = makeWayOut(tr("Trouble"), QStringLiteral("troubleButton"));
+  m_wrench = makeWayOut(tr("Wrench"), QStringLiteral("wrenchButton"));
+  m_wrench->setToolTip(tr("Take another wrench, or set this one anew"));
+  m_main = new QPushButton;
+  m_main->setObjectName(QStringLiteral("mainButton"));
+  m_main->setProperty(kMainProperty, true);
+  m_main->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
+  m_main->setMinimumSize(static_cast<int>(pixels(bench::kMainTargetWidth, this)),
+                         static_cast<int>(pixels(bench::kMainTargetHeight, this)));
+  across->addWidget(aside);
+  across->addWidget(trouble);
+  across->addWidget(m_wrench);
+  across->addStretch(1);
+  across->addWidget(m_main, 4);
+  down->addLayout(across);
+  connect(aside, &QPushButton::clicked, this, [this] { emit wayOutWanted(QStringLiteral("aside")); });
+  connect(trouble, &QPushButton::clicked, this, [this] { emit wayOutWanted(QStringLiteral("correction")); });
+  connect(m_wrench, &QPushButton::clicked, this, &RunFrame::wrenchWanted);
+  connect(m_main, &QPushButton::clicked, this, &RunFrame::mainPressed);
+  return foot;
+}
+
+void RunFrame::setHead(const QString& job, const QString& person, bool mayPause) {
+  m_head->setText(job);
+  m_person->setText(person);
+  m_pause->setEnabled(mayPause);
+}
+
+void RunFrame::setWrenchChangeable(bool may) {
+  m_wrench->setEnabled(may);
+}
+
+void RunFrame::setTitle(const QString& title, const QString& subtitle) {
+  m_title->setText(title);
+  m_subtitle->setText(subtitle);
+  m_subtitle->setVisible(!subtitle.isEmpty());
+}
+
+void RunFrame::say(const QString& sentence) {
+  m_said->setText(sentence);
+  m_said->setVisible(!sentence.isEmpty());
+}
+
+void RunFrame::addPage(QWidget* page) {
+  m_pages->addWidget(page);
+}
+
+void RunFrame::bringUp(QWidget* page) {
+  // Not a stacked widget: that one stays as tall as its tallest page at this width.
+  for (int i = 0; i < m_pages->count(); ++i) m_pages->itemAt(i)->widget()->setVisible(false);
+  page->setVisible(true);
+  m_shown = page;
+}
+
+}  // namespace cw

@@ -1,0 +1,131 @@
+// What does not go as the sheet says, by keyboard.
+#include <QListWidget>
+
+#include "tests/app/bench/at_the_bench.h"
+
+namespace cw {
+namespace {
+
+using testing::HasSubstr;
+
+class WaysOutOfTheBench : public AtTheBench {
+ protected:
+  void walkToTheFinalSetting() {
+    walkToTighten();
+    for (int i = 0; i < 4; ++i) key(Qt::Key_Return);
+    ASSERT_EQ(run().stage(), Stage::SetTool);
+  }
+  void press(const char* button) {
+    auto* found = visible<QPushButton>(button);
+    found->setFocus();
+    QTest::keyClick(found, Qt::Key_Space);
+  }
+  void chooseWay(const char* way) {
+    press("troubleButton");
+    auto* choice = visible<QComboBox>("wayChoice");
+    choice->setCurrentIndex(choice->findData(QLatin1String(way)));
+  }
+  void enterIn(const char* field) { QTest::keyClick(visible<QLineEdit>(field), Qt::Key_Return); }
+};
+
+TEST_P(WaysOutOfTheBench, ASecondPersonWhoSeesOtherwiseSendsTheWrenchBack) {
+  walkToTheFinalSetting();
+  key(Qt::Key_Return);
+  secondPerson("56");
+  EXPECT_EQ(run().stage(), Stage::WitnessBeforeFinal);
+  EXPECT_THAT(said(), HasSubstr("still to be done"));
+  picture("witness_disagrees");
+  press("wrenchButton");
+  EXPECT_TRUE(visible<QListWidget>("toolList")->isVisible());
+  picture("wrench_anew");
+  key(Qt::Key_Return);
+  secondPerson("65");
+  EXPECT_EQ(run().stage(), Stage::TightenPosition) << said();
+}
+
+TEST_P(WaysOutOfTheBench, TheWrenchMayBeLeftAsItIs) {
+  walkToTheFinalSetting();
+  key(Qt::Key_Return);
+  const int count = job().count();
+  press("wrenchButton");
+  press("wrenchButton");
+  EXPECT_TRUE(visible<QLineEdit>("signField")->isVisible());
+  EXPECT_EQ(job().count(), count);
+}
+
+TEST_P(WaysOutOfTheBench, ARefusedWrenchNeedsALeadsWord) {
+  walkToTheFinalSetting();
+  auto* tools = visible<QListWidget>("toolList");
+  QTest::keyClick(tools, Qt::Key_Down);
+  EXPECT_THAT(fromQt(tools->currentItem()->text()), HasSubstr("T-08"));
+  EXPECT_FALSE(visible<QPushButton>("mainButton")->isEnabled());
+  picture("wrench_refused");
+  type("leadField", "mira");
+  type("reasonField", "the other one is broken");
+  enterIn("reasonField");
+  EXPECT_THAT(said(), HasSubstr("no shop lead"));
+  type("leadField", "lena");
+  enterIn("leadField");
+  ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal) << said();
+  const auto& set = std::get<ToolSet>(job().last()->body);
+  EXPECT_EQ(set.tool, "T-08");
+  EXPECT_EQ(set.allowedBy, "lena");
+}
+
+TEST_P(WaysOutOfTheBench, AParkedJobStartsItsJointAgain) {
+  walkToTheFinalSetting();
+  chooseWay("park");
+  type("waitsForField", "a new gasket");
+  type("machineStateField", "cover loose, drained");
+  type("reasonField", "gasket torn");
+  picture("park");
+  enterIn("reasonField");
+  ASSERT_EQ(run().stage(), Stage::Resume) << said();
+  EXPECT_TRUE(job().parked);
+  EXPECT_TRUE(visible<QPushButton>("tagButton")->isEnabled());
+  picture("parked");
+  type("pinField", "2468");
+  key(Qt::Key_Return);
+  EXPECT_EQ(run().stage(), Stage::HandStart) << said();
+}
+
+TEST_P(WaysOutOfTheBench, TakingApartAndCorrecting) {
+  walkToTighten();
+  chooseWay("correction");
+  type("valueField", "0.06");
+  type("reasonField", "misread");
+  visible<QComboBox>("entryChoice")->setCurrentIndex(1);  // the measurement; the latest is the compound
+  picture("correct");
+  enterIn("reasonField");
+  EXPECT_EQ(run().stage(), Stage::HandStart) << said();
+  EXPECT_TRUE(std::holds_alternative<Corrected>(job().last()->body));
+  chooseWay("take-apart");
+  type("reasonField", "gasket pinched");
+  enterIn("reasonField");
+  EXPECT_EQ(run().stage(), Stage::ReadWarnings) << said();
+}
+
+TEST_P(WaysOutOfTheBench, ARetorqueFollowsARecordChosenFromAList) {
+  const Id before = m_sample.startJob();
+  for (const auto& [sign, body] : test::sampleScript()) test::need(m_sample.say(before, sign, body));
+  test::need(m_sample->records().seal(before, m_sample.key(), "test"));
+  press("startJobButton");
+  auto* reason = visible<QComboBox>("reasonChoice");
+  reason->setCurrentIndex(reason->findText(QStringLiteral("retorque due from a record")));
+  auto* parent = visible<QComboBox>("parentChoice");
+  ASSERT_EQ(parent->count(), 1);
+  picture("retorque");
+  type("workOrderField", "WO 2");
+  QComboBox* person = visible<QComboBox>("personChoice");
+  person->setCurrentIndex(person->findData(QStringLiteral("mira")));
+  type("pinField", "2468");
+  enterIn("pinField");
+  ASSERT_EQ(run().stage(), Stage::ReadWarnings);
+  EXPECT_EQ(job().start.parent, before.text());
+}
+
+INSTANTIATE_TEST_SUITE_P(Schemes, WaysOutOfTheBench, testing::Values(Scheme::Light, Scheme::Dark),
+                         schemeName);
+
+}  // namespace
+}  // namespace cw
