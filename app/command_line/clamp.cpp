@@ -4,6 +4,7 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/engine_reply.h"
 #include "app/command_line/fastener_options.h"
+#include "app/command_line/open_shop.h"
 #include "app/command_line/typed_options.h"
 #include "core/joint/clamp_band.h"
 #include "core/joint/prevailing.h"
@@ -28,8 +29,8 @@ struct ClampQuestion {
   const Thread& thread() const { return fastener.thread; }
 };
 
-Result<ClampQuestion> questionOf(const ClampOptions& given) {
-  CW_TRY(fastener, fastenerCase(given));
+Result<ClampQuestion> questionOf(const ClampOptions& given, const Catalogue& catalogue) {
+  CW_TRY(fastener, fastenerCase(given, catalogue));
   if (!fastener.condition)
     return fail(ErrorCode::InvalidInput, "condition", "", "the condition of the threads is not stated",
                 "add --condition, --friction or --nut-factor");
@@ -181,8 +182,9 @@ void addClamp(Commands& commands) {
   app->add_option("--tool-deviation", given->toolDeviation, "Permissible deviation of the torque tool: 4%");
   app->add_option("--prevailing", given->prevailing, "Running torque of a locking fastener, with its unit");
   addWorkingFlag(*app, given->working);
-  commands.add(app, [given](const Options&, Terminal&) -> Result<Reply> {
-    CW_TRY(at, questionOf(*given));
+  commands.add(app, [given](const Options& options, Terminal&) -> Result<Reply> {
+    CW_TRY(catalogue, catalogueOf(options));
+    CW_TRY(at, questionOf(*given, catalogue));
     return given->torque.empty() ? fromLoad(*given, at) : fromTorque(*given, at);
   });
 }

@@ -12,8 +12,8 @@ namespace cw {
 namespace {
 
 constexpr void (*kCommands[])(Commands&) = {
-    addConvert, addThread, addClamp, addGuard, addRecondition, addSetting, addStrip,  addOrder,  addSettle,
-    addShop,    addKey,    addSheet, addJob,   addRecord,      addDemo,    addBackup, addInspect};
+    addConvert, addThread, addClamp, addGuard, addRecondition, addSetting, addStrip,  addOrder,   addSettle,
+    addShop,    addKey,    addSheet, addJob,   addRecord,      addDemo,    addBackup, addInspect, addLibrary};
 
 /// The application object that the store or the fonts need while a command runs, unless there is one. Neither
 /// needs a display.

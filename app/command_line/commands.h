@@ -21,5 +21,6 @@ void addRecord(Commands& commands);
 void addDemo(Commands& commands);
 void addBackup(Commands& commands);
 void addInspect(Commands& commands);
+void addLibrary(Commands& commands);
 
 }  // namespace cw

@@ -45,7 +45,7 @@ Result<Condition> byNutFactor(const std::string& written) {
   return condition;
 }
 
-Result<std::optional<Condition>> conditionOf(const FastenerOptions& given) {
+Result<std::optional<Condition>> conditionOf(const FastenerOptions& given, const Catalogue& catalogue) {
   const int stated = !given.condition.empty() + !given.friction.empty() + !given.nutFactor.empty();
   if (stated > 1)
     return fail(ErrorCode::InvalidInput, "condition", "", "the condition is given in more than one way",
@@ -54,14 +54,13 @@ Result<std::optional<Condition>> conditionOf(const FastenerOptions& given) {
     return fail(ErrorCode::InvalidInput, "--bearing-friction", given.bearingFriction,
                 "the friction of the thread is missing beside it", "add --friction");
   const auto some = [](Condition condition) { return std::optional(std::move(condition)); };
-  if (!given.condition.empty())
-    return named("--condition", shippedCatalogue().condition(given.condition)).map(some);
+  if (!given.condition.empty()) return named("--condition", catalogue.condition(given.condition)).map(some);
   if (!given.friction.empty()) return byFriction(given).map(some);
   if (!given.nutFactor.empty()) return byNutFactor(given.nutFactor).map(some);
   return std::optional<Condition>();
 }
 
-Result<std::optional<TappedHole>> holeOf(const FastenerOptions& given) {
+Result<std::optional<TappedHole>> holeOf(const FastenerOptions& given, const Catalogue& catalogue) {
   if (given.tapped.empty() && given.engagement.empty() && given.threadLength.empty() && given.fit.empty())
     return std::optional<TappedHole>();
   if (given.tapped.empty() || given.engagement.empty())
@@ -69,7 +68,7 @@ Result<std::optional<TappedHole>> holeOf(const FastenerOptions& given) {
                 "the tapped hole is half described",
                 "give its material with --tapped and the full threads that engage with --engagement");
   TappedHole hole;
-  CW_TRY(material, named("--tapped", shippedCatalogue().material(given.tapped)));
+  CW_TRY(material, named("--tapped", catalogue.material(given.tapped)));
   CW_TRY(engagement, readStated<LengthTag>("--engagement", given.engagement));
   hole.material = material;
   hole.engagement = engagement.value();
@@ -115,8 +114,7 @@ void addHoleOptions(CLI::App& app, FastenerOptions& into) {
   app.add_option("--fit", into.fit, "6g6H, 6h6H, 2A2B or 3A3B; the usual one if not given");
 }
 
-Result<FastenerCase> fastenerCase(const FastenerOptions& given) {
-  const Catalogue& catalogue = shippedCatalogue();
+Result<FastenerCase> fastenerCase(const FastenerOptions& given, const Catalogue& catalogue) {
   FastenerCase fastener;
   CW_TRY(thread, named("--thread", catalogue.thread(given.thread)));
   fastener.thread = thread;
@@ -128,9 +126,9 @@ Result<FastenerCase> fastenerCase(const FastenerOptions& given) {
     CW_TRY(face, named("--face", catalogue.bearingFace(given.face, thread)));
     fastener.face = face;
   }
-  CW_TRY(condition, conditionOf(given));
+  CW_TRY(condition, conditionOf(given, catalogue));
   fastener.condition = condition;
-  CW_TRY(hole, holeOf(given));
+  CW_TRY(hole, holeOf(given, catalogue));
   fastener.hole = hole;
   return fastener;
 }

@@ -1,6 +1,7 @@
 #pragma once
 #include <string>
 
+#include "core/fastener/catalogue.h"
 #include "core/joint/capacity.h"
 
 namespace CLI {
@@ -23,9 +24,9 @@ void addFaceOption(CLI::App& app, FastenerOptions& into);        ///< --face
 void addConditionOptions(CLI::App& app, FastenerOptions& into);  ///< --condition, --friction … --nut-factor
 void addHoleOptions(CLI::App& app, FastenerOptions& into);       ///< --tapped, --engagement …
 
-/// The fastener they name, out of the shipped library. NotFound and OutOfRange as the catalogue has them;
+/// The fastener they name, out of that library. NotFound and OutOfRange as the catalogue has them;
 /// InvalidInput for a tapped material without an engagement, or more than one condition. What is not given
 /// is left open.
-Result<FastenerCase> fastenerCase(const FastenerOptions& given);
+Result<FastenerCase> fastenerCase(const FastenerOptions& given, const Catalogue& catalogue);
 
 }  // namespace cw

@@ -5,6 +5,7 @@
 #include "app/command_line/engine_reply.h"
 #include "app/command_line/fastener_options.h"
 #include "app/command_line/lever_options.h"
+#include "app/command_line/open_shop.h"
 #include "app/command_line/typed_options.h"
 #include "core/joint/agreement.h"
 #include "core/joint/guard.h"
@@ -104,10 +105,10 @@ Result<void> compareColumns(Reply& reply, const std::string& also, const StatedT
   return {};
 }
 
-Result<Reply> guard(const GuardOptions& given) {
+Result<Reply> guard(const GuardOptions& given, const Catalogue& catalogue) {
   CW_TRY(torque, readStated<TorqueTag>("--torque", given.torque));
   GuardSubject subject;
-  CW_TRY(fastener, fastenerCase(given));
+  CW_TRY(fastener, fastenerCase(given, catalogue));
   static_cast<FastenerCase&>(subject) = fastener;
   CW_TRY(ungrounded, ungroundedBy(given.part));
   subject.ungrounded = ungrounded;
@@ -144,7 +145,10 @@ void addGuard(Commands& commands) {
   addLeverOptions(*app, given->lever);
   app->add_option("--prevailing", given->prevailing, "Running torque of a locking fastener, with its unit");
   addWorkingFlag(*app, given->working);
-  commands.add(app, [given](const Options&, Terminal&) { return guard(*given); });
+  commands.add(app, [given](const Options& options, Terminal&) -> Result<Reply> {
+    CW_TRY(catalogue, catalogueOf(options));
+    return guard(*given, catalogue);
+  });
 }
 
 }  // namespace cw

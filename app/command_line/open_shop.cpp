@@ -13,6 +13,13 @@ Result<std::unique_ptr<Shop>> openShop(const Options& options, Clock& clock) {
   return Shop::open(options.shopFile, clock);
 }
 
+Result<Catalogue> catalogueOf(const Options& options) {
+  if (options.shopFile.empty()) return shippedCatalogue();
+  SystemClock clock;
+  CW_TRY(shop, openShop(options, clock));
+  return shop->library().catalogue().map([](const Catalogue* catalogue) { return *catalogue; });
+}
+
 Result<std::string> readPin(const std::string& file, Terminal& terminal) {
   std::string pin;
   if (file == "-") {

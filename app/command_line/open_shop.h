@@ -2,12 +2,16 @@
 #include <memory>
 
 #include "app/command_line/command_line.h"
+#include "core/fastener/catalogue.h"
 #include "core/store/shop.h"
 
 namespace cw {
 
 /// The shop file of this call. InvalidInput if no --shop was given; the errors of Shop::open.
 Result<std::unique_ptr<Shop>> openShop(const Options& options, Clock& clock);
+
+/// What names mean in this call: the shipped library, with --shop the shop's own rows too.
+Result<Catalogue> catalogueOf(const Options& options);
 
 /// A PIN for a sign-off on the command line: the first line of a file, or of standard input for "-", so that
 /// it never stands in the list of processes.

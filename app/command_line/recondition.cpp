@@ -6,6 +6,7 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/engine_reply.h"
 #include "app/command_line/fastener_options.h"
+#include "app/command_line/open_shop.h"
 #include "app/command_line/typed_options.h"
 #include "core/fastener/catalogue.h"
 #include "core/joint/utilisation.h"
@@ -27,9 +28,9 @@ Result<std::optional<Basis>> basisOf(const std::string& written) {
 }
 
 /// None where the specification does not state its condition.
-Result<std::optional<Condition>> statedCondition(const std::string& written) {
+Result<std::optional<Condition>> statedCondition(const std::string& written, const Catalogue& catalogue) {
   if (written.empty() || written == "unknown") return std::optional<Condition>();
-  return named("--from", shippedCatalogue().condition(written)).map([](Condition condition) {
+  return named("--from", catalogue.condition(written)).map([](Condition condition) {
     return std::optional(std::move(condition));
   });
 }
@@ -44,11 +45,11 @@ Result<void> cautionOnYield(Working& working, const Reconditioned& changed, cons
   return {};
 }
 
-Result<Reply> change(const ReconditionOptions& given) {
-  CW_TRY(fastener, fastenerCase(given));
+Result<Reply> change(const ReconditionOptions& given, const Catalogue& catalogue) {
+  CW_TRY(fastener, fastenerCase(given, catalogue));
   CW_TRY(torque, readStated<TorqueTag>("--torque", given.torque));
-  CW_TRY(from, statedCondition(given.from));
-  CW_TRY(to, named("--to", shippedCatalogue().condition(given.to)));
+  CW_TRY(from, statedCondition(given.from, catalogue));
+  CW_TRY(to, named("--to", catalogue.condition(given.to)));
   CW_TRY(basis, basisOf(given.basis));
   CW_TRY(changed, recondition(torque.value(), from, to, fastener.thread, fastener.face, basis));
   CW_CHECK(cautionOnYield(changed.working, changed.value, fastener));
@@ -86,7 +87,10 @@ void addRecondition(Commands& commands) {
   app->add_option("--basis", given->basis,
                   "nut-factor or friction; the nut factor where both conditions have one");
   addWorkingFlag(*app, given->working);
-  commands.add(app, [given](const Options&, Terminal&) { return change(*given); });
+  commands.add(app, [given](const Options& options, Terminal&) -> Result<Reply> {
+    CW_TRY(catalogue, catalogueOf(options));
+    return change(*given, catalogue);
+  });
 }
 
 }  // namespace cw

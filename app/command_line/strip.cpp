@@ -4,6 +4,7 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/engine_reply.h"
 #include "app/command_line/fastener_options.h"
+#include "app/command_line/open_shop.h"
 #include "core/joint/stripping.h"
 
 namespace cw {
@@ -29,8 +30,8 @@ std::string inBoth(Length length) {
   return text(length, kMillimetre) + " = " + text(length, kInch);
 }
 
-Result<Reply> strip(const StripOptions& given) {
-  CW_TRY(fastener, fastenerCase(given));
+Result<Reply> strip(const StripOptions& given, const Catalogue& catalogue) {
+  CW_TRY(fastener, fastenerCase(given, catalogue));
   CW_TRY(found, stripping(fastener.thread, *fastener.grade, *fastener.hole));
   const Stripping& strips = found.value;
   Reply reply;
@@ -59,7 +60,10 @@ void addStrip(Commands& commands) {
   addHoleOptions(*app, *given);
   for (const char* needed : {"--grade", "--engagement", "--tapped"}) app->get_option(needed)->required();
   addWorkingFlag(*app, given->working);
-  commands.add(app, [given](const Options&, Terminal&) { return strip(*given); });
+  commands.add(app, [given](const Options& options, Terminal&) -> Result<Reply> {
+    CW_TRY(catalogue, catalogueOf(options));
+    return strip(*given, catalogue);
+  });
 }
 
 }  // namespace cw

@@ -2,6 +2,7 @@
 #include <memory>
 
 #include "app/command_line/commands.h"
+#include "app/command_line/open_shop.h"
 #include "core/fastener/catalogue.h"
 #include "core/units/format.h"
 
@@ -39,8 +40,9 @@ void addThread(Commands& commands) {
   CLI::App* app = commands.program.add_subcommand("thread", "Show the geometry of a screw thread");
   auto designation = std::make_shared<std::string>();
   app->add_option("designation", *designation, "M8, M8x1, 3/8-16 UNC, #10-32, M8-LH …")->required();
-  commands.add(app, [designation](const Options&, Terminal&) {
-    return shippedCatalogue().thread(*designation).map(geometryOf);
+  commands.add(app, [designation](const Options& options, Terminal&) -> Result<Reply> {
+    CW_TRY(catalogue, catalogueOf(options));
+    return catalogue.thread(*designation).map(geometryOf);
   });
 }
 

@@ -174,6 +174,12 @@ void DeskPage::present(Document document) {
   m_actions->show();
 }
 
+void DeskPage::presentForm(QWidget* form) {
+  if (m_stack->indexOf(form) < 0) m_stack->addWidget(form);
+  m_stack->setCurrentWidget(form);
+  m_actions->hide();
+}
+
 void DeskPage::presentNothing(const QString& text) {
   m_nothing->setText(text);
   m_stack->setCurrentWidget(m_nothing);

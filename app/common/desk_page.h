@@ -50,6 +50,8 @@ class DeskPage final : public QWidget {
   int chosenRow() const;  ///< -1 for none
 
   void present(Document document);
+  /// A form in place of the thing; it belongs to the page from then on.
+  void presentForm(QWidget* form);
   /// Nothing to show: says what to do next.
   void presentNothing(const QString& text);
   void say(const QString& sentence);

@@ -1,7 +1,9 @@
 #include "app/common/workspace.h"
 
+#include "app/common/background.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
+#include "core/base/csv.h"
 #include "core/store/file_io.h"
 #include "core/store/found_shop.h"
 #include "core/store/pin_gate.h"
@@ -129,6 +131,51 @@ Result<void> Workspace::issueSheet(const SheetRow& row, const Signed& by) {
   CW_TRY(deed, deedOf(by));
   CW_CHECK(issueReviewed(*m_shop, row.sheet, row.revision, deed));
   emit sheetsChanged();
+  return {};
+}
+
+const Catalogue& Workspace::catalogue() {
+  if (!m_shop) return shippedCatalogue();
+  const auto catalogue = m_shop->library().catalogue();
+  return catalogue ? **catalogue : shippedCatalogue();
+}
+
+Result<void> Workspace::importLibrary(std::string csv, const Signed& by,
+                                      std::function<void(const Result<std::size_t>&)> then) {
+  CW_TRY(deed, deedOf(by));
+  inBackground(
+      this,
+      [csv = std::move(csv), deed, file = m_shop->file()]() -> Result<std::size_t> {
+        SystemClock clock;
+        CW_TRY(shop, Shop::open(file, clock));  // a connection stays on the thread that opened it
+        return shop->library().import(csv, deed);
+      },
+      [this, then = std::move(then)](const Result<std::size_t>& taken) {
+        if (taken) emit libraryChanged();
+        then(taken);
+      });
+  return {};
+}
+
+Result<void> Workspace::addLibraryRow(RowKind kind, const std::vector<std::string>& cells, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_CHECK(m_shop->library().import(csvLine(columnsOf(kind)) + csvLine(cells), deed));
+  emit libraryChanged();
+  return {};
+}
+
+Result<void> Workspace::changeLibraryRow(std::int64_t row, const std::vector<std::string>& cells,
+                                         const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_CHECK(m_shop->library().change(row, cells, deed));
+  emit libraryChanged();
+  return {};
+}
+
+Result<void> Workspace::withdrawLibraryRow(std::int64_t row, const Signed& by) {
+  CW_TRY(deed, deedOf(by));
+  CW_CHECK(m_shop->library().withdraw(row, deed));
+  emit libraryChanged();
   return {};
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 #include <QObject>
+#include <functional>
 #include <memory>
 
 #include "core/store/register_file.h"
@@ -62,6 +63,17 @@ class Workspace final : public QObject {
   /// NotPermitted with the gravest finding if its review stops it.
   Result<void> issueSheet(const SheetRow& row, const Signed& by);
 
+  // The library.
+  /// What names mean: the shipped rows and those of the shop that is open. Valid until libraryChanged.
+  const Catalogue& catalogue();
+  /// Takes a table into the shop's library in the background, all of it or nothing; `then` hears how many
+  /// rows it were. Answers at once for a wrong name or PIN.
+  Result<void> importLibrary(std::string csv, const Signed& by,
+                             std::function<void(const Result<std::size_t>&)> then);
+  Result<void> addLibraryRow(RowKind kind, const std::vector<std::string>& cells, const Signed& by);
+  Result<void> changeLibraryRow(std::int64_t row, const std::vector<std::string>& cells, const Signed& by);
+  Result<void> withdrawLibraryRow(std::int64_t row, const Signed& by);
+
   /// The shop's sealing key, from the key file beside the shop file or else the one of the settings.
   Result<SecretKey> secretKey() const;
 
@@ -74,6 +86,7 @@ class Workspace final : public QObject {
   void sheetsChanged();
   void toolsChanged();
   void peopleChanged();
+  void libraryChanged();
 
  private:
   Result<Deed> deedOf(const Signed& by);

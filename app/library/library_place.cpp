@@ -1,12 +1,16 @@
 #include "app/library/library_place.h"
 
+#include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/common/desk_page.h"
+#include "app/common/sign_form.h"
 #include "app/common/wording.h"
+#include "app/library/row_form.h"
 #include "app/library/row_words.h"
-#include "core/fastener/catalogue.h"
+#include "core/report/describe.h"
 
 namespace cw {
 namespace {
@@ -20,14 +24,35 @@ QString tellingPart(const SearchEntry& row) {
   return saysItsKind ? QString() : toQt(row.note.substr(0, row.note.find("; ")));
 }
 
-std::vector<RowModel<SearchEntry>::Column> libraryColumns() {
+std::vector<RowModel<LibraryHit>::Column> libraryColumns() {
   return {{LibraryPlace::tr("Name"),
-           [](const SearchEntry& row) {
-             const QString part = tellingPart(row);
-             return part.isEmpty() ? toQt(row.name) : toQt(row.name) + QLatin1Char('\n') + part;
+           [](const LibraryHit& hit) {
+             const QString part = tellingPart(hit.entry);
+             return part.isEmpty() ? toQt(hit.entry.name) : toQt(hit.entry.name) + QLatin1Char('\n') + part;
            },
-           [](const SearchEntry& row) { return toQt(row.name); }},
-          {LibraryPlace::tr("Kind"), [](const SearchEntry& row) { return kindText(row.kind); }}};
+           [](const LibraryHit& hit) { return toQt(hit.entry.name); }},
+          {LibraryPlace::tr("Kind"), [](const LibraryHit& hit) {
+             const QString kind = kindText(hit.entry.kind);
+             return hit.shopRow == 0 ? kind : kind + QLatin1Char('\n') + LibraryPlace::tr("the shop's own");
+           }}};
+}
+
+QString revisionText(const std::string& event) {
+  if (event == "added") return LibraryPlace::tr("Added");
+  return event == "changed" ? LibraryPlace::tr("Changed") : LibraryPlace::tr("Withdrawn");
+}
+
+/// Who wrote which state of a row of the shop, the latest first.
+Section statesOf(const std::vector<LibraryRevision>& history) {
+  Table table{{{fromQt(LibraryPlace::tr("When")), 28},
+               {fromQt(LibraryPlace::tr("What")), 16},
+               {fromQt(LibraryPlace::tr("Who")), 16},
+               {fromQt(LibraryPlace::tr("Remark")), 40}},
+              {}};
+  for (auto each = history.rbegin(); each != history.rend(); ++each)
+    table.rows.push_back(
+        {{timeText(each->deed.at)}, {fromQt(revisionText(each->event))}, {each->deed.by}, {each->deed.remark}});
+  return {fromQt(LibraryPlace::tr("History")), {std::move(table)}, false};
 }
 
 }  // namespace
@@ -40,27 +65,45 @@ LibraryPlace::LibraryPlace(Workspace& workspace, QWidget* parent)
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(m_page);
   setFocusProxy(m_page);
+  m_form = new RowForm;
+  m_whose = new QComboBox;
+  m_whose->setObjectName(QStringLiteral("whoseChoice"));
+  m_whose->setAccessibleName(tr("Whose rows"));
+  m_whose->addItem(tr("All rows"));
+  m_whose->addItem(tr("The shop's own rows"));
+  m_whose->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  m_page->addBesideSearch(m_whose);
+  makeActions();
+  makeFoot();
+  connect(m_whose, &QComboBox::activated, this, &LibraryPlace::reload);
   connect(m_page->search(), &QLineEdit::textChanged, this, &LibraryPlace::reload);
   connect(m_page, &DeskPage::chosen, this, &LibraryPlace::show);
-  connect(&workspace, &Workspace::shopChanged, this, &LibraryPlace::reload);
+  for (const auto changed : {&Workspace::shopChanged, &Workspace::libraryChanged})
+    connect(&workspace, changed, this, &LibraryPlace::reload);
   reload();
 }
 
 void LibraryPlace::reload() {
-  if (!m_shipped) {
-    auto made = LibrarySearch::of(shippedCatalogue().rows());
-    if (!made) return m_page->count(worded(made.error()));
-    m_shipped = std::move(*made);
-  }
-  const auto found = m_shipped->find(fromQt(m_page->search()->text()), kRowsListed);
-  if (!found) return m_page->count(worded(found.error()));
-  std::vector<SearchEntry> rows;
-  for (const FoundRow& each : *found)
-    rows.push_back(m_shipped->entries()[static_cast<std::size_t>(each.number)]);
-  list(std::move(rows));
+  for (QWidget* widget : std::initializer_list<QWidget*>{m_whose, m_kind, m_add, m_import})
+    widget->setVisible(m_workspace.hasShop());
+  auto found = hits();
+  if (found) return list(std::move(*found));
+  list({});
+  m_page->count(worded(found.error()));
 }
 
-void LibraryPlace::list(std::vector<SearchEntry> rows) {
+Result<std::vector<LibraryHit>> LibraryPlace::hits() {
+  const std::string typed = fromQt(m_page->search()->text());
+  ShopLibrary* own = m_workspace.hasShop() ? &m_workspace.shop().library() : nullptr;
+  if (own != nullptr && m_whose->currentIndex() == 1) return own->find(typed, kRowsListed);
+  if (!m_shipped) {
+    CW_TRY(made, LibrarySearch::of(shippedCatalogue().rows()));
+    m_shipped = std::move(made);
+  }
+  return findInLibrary(*m_shipped, own, typed, kRowsListed);
+}
+
+void LibraryPlace::list(std::vector<LibraryHit> rows) {
   const bool cut = rows.size() == kRowsListed;
   const int count = static_cast<int>(rows.size());
   m_page->count(cut ? tr("the first %n; type more to see the others", nullptr, count)
@@ -70,9 +113,42 @@ void LibraryPlace::list(std::vector<SearchEntry> rows) {
 }
 
 void LibraryPlace::show(int row) {
-  if (row < 0) return m_page->presentNothing(tr("Nothing fits. Search by fewer letters."));
-  const SearchEntry& entry = m_model.row(row);
-  m_page->present(rowDocument(shippedCatalogue(), entry.kind, entry.row));
+  m_page->say(QString());
+  m_page->form()->close();
+  if (row >= 0) return present(m_model.row(row));
+  const bool ownOnly = m_whose->currentIndex() == 1 && m_page->search()->text().isEmpty();
+  m_page->presentNothing(
+      ownOnly ? tr("The shop has no rows of its own yet. Copy one that came with the program, add one, "
+                   "or import a table.")
+              : tr("Nothing fits. Search by fewer letters."));
+}
+
+void LibraryPlace::present(const LibraryHit& hit) {
+  const bool own = hit.shopRow != 0;
+  m_export->show();
+  m_copy->setVisible(m_workspace.hasShop());
+  m_change->setVisible(own);
+  m_withdraw->setVisible(own);
+  if (!own) return m_page->present(rowDocument(m_workspace.catalogue(), hit.entry.kind, hit.entry.row));
+  ShopLibrary& library = m_workspace.shop().library();
+  const auto at = library.place(hit.shopRow);
+  const auto history = library.history(hit.shopRow);
+  if (!history) return m_page->presentNothing(wordedWithPlace(history.error()));
+  Document document;
+  if (at) {
+    document = rowDocument(m_workspace.catalogue(), at->kind, at->row);
+  } else {
+    document.title = hit.entry.name;
+    document.notice =
+        fromQt(tr("Not in use: the library that came with the program now has this name. Change "
+                  "its name, or withdraw it."));
+  }
+  document.sections.push_back(statesOf(*history));
+  m_page->present(std::move(document));
+}
+
+const LibraryHit& LibraryPlace::shown() const {
+  return m_model.row(m_page->chosenRow());
 }
 
 QWidget* makeLibraryPlace(Workspace& workspace, Navigator&, QWidget* parent) {

@@ -20,7 +20,14 @@ class CsvReader {
   explicit CsvReader(std::string_view text) : m_text(text) {}
 
   bool atEnd() const { return m_at == m_text.size(); }
-  std::size_t line() const { return m_line; }
+  std::size_t at() const { return m_at; }
+
+  /// To the next line, from wherever reading stopped.
+  void skipLine() {
+    while (!atEnd() && peek() != '\n') ++m_at;
+    if (!skip('\n')) return;
+    ++m_line;
+  }
 
   void skipPreamble() {
     while (!atEnd() && (peek() == '#' || peek() == '\n' || peek() == '\r')) {
@@ -97,9 +104,10 @@ class CsvReader {
   std::size_t m_line = 1;
 };
 
-Result<void> checkBytes(std::string_view text) {
+/// `firstLine`: the number of the line that the text begins with.
+Result<void> checkBytes(std::string_view text, std::size_t firstLine) {
   const auto lineOf = [&](std::size_t at) {
-    return lineName(1 + static_cast<std::size_t>(std::count(text.begin(), text.begin() + at, '\n')));
+    return lineName(firstLine + static_cast<std::size_t>(std::count(text.begin(), text.begin() + at, '\n')));
   };
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t length = utf8SequenceLength(text.substr(at));
@@ -129,27 +137,47 @@ Result<void> checkHeader(const CsvRow& row) {
   return {};
 }
 
+Result<void> checkWidth(const CsvRow& row, const Csv& table) {
+  if (row.cells.size() == table.header.size()) return {};
+  return fail(ErrorCode::InvalidInput, lineName(row.line), row.cells.front(),
+              {"the row has %1 cells", {fmt::to_string(row.cells.size())}},
+              {"write %1, as in the header", {fmt::to_string(table.header.size())}});
+}
+
 }  // namespace
 
-Result<Csv> parseCsv(std::string_view text) {
+Result<CsvReading> readCsv(std::string_view text) {
   if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
-  CW_CHECK(checkBytes(text));
   CsvReader reader(text);
   reader.skipPreamble();
   if (reader.atEnd())
     return fail(ErrorCode::InvalidInput, "", "", "the table is empty", "start with a line of column names");
   CW_TRY(header, reader.row());
+  CW_CHECK(checkBytes(text.substr(0, reader.at()), 1));
   CW_CHECK(checkHeader(header));
-  Csv table{header.cells, {}};
+  CsvReading out{{header.cells, {}}, {}};
   while (!reader.atEnd()) {
-    CW_TRY(row, reader.row());
-    if (row.cells.size() != table.header.size())
-      return fail(ErrorCode::InvalidInput, lineName(row.line), row.cells.front(),
-                  {"the row has %1 cells", {fmt::to_string(row.cells.size())}},
-                  {"write %1, as in the header", {fmt::to_string(table.header.size())}});
-    table.rows.push_back(std::move(row));
+    const std::size_t start = reader.at();
+    auto row = reader.row();
+    if (!row) {
+      reader.skipLine();
+      out.refused.push_back(row.error());
+      continue;
+    }
+    auto fine = checkBytes(text.substr(start, reader.at() - start), row->line);
+    if (fine) fine = checkWidth(*row, out.table);
+    if (fine)
+      out.table.rows.push_back(std::move(*row));
+    else
+      out.refused.push_back(fine.error());
   }
-  return table;
+  return out;
+}
+
+Result<Csv> parseCsv(std::string_view text) {
+  CW_TRY(reading, readCsv(text));
+  if (!reading.refused.empty()) return fail(reading.refused.front());
+  return std::move(reading.table);
 }
 
 std::string csvLine(const std::vector<std::string>& cells) {

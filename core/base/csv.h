@@ -25,6 +25,16 @@ struct Csv {
 /// a row with more or fewer cells than the header, an empty or repeated column name, no header at all.
 Result<Csv> parseCsv(std::string_view text);
 
+/// A table with the rows that could be read, and why each of the others could not.
+struct CsvReading {
+  Csv table;
+  std::vector<Error> refused;  ///< place "line 12"
+};
+
+/// Reads on where parseCsv gives up: only a header that cannot be read is an error. Behind a quote that is
+/// never closed nothing more is read.
+Result<CsvReading> readCsv(std::string_view text);
+
 /// One line with LF; cells are quoted where they must be. parseCsv reads it back.
 std::string csvLine(const std::vector<std::string>& cells);
 

@@ -23,9 +23,11 @@ Result<void> checkShared(const Library& library, RowKind kind, std::size_t row, 
 }  // namespace
 
 Result<void> RowIndex::add(const Library& library, RowKind kind, std::size_t row) {
-  for (const std::string& key : keysOf(library, kind, row)) {
+  const std::vector<std::string> keys = keysOf(library, kind, row);
+  for (const std::string& key : keys)
+    for (const std::size_t other : find(kind, key)) CW_CHECK(checkShared(library, kind, row, other, key));
+  for (const std::string& key : keys) {
     auto& rows = m_rows[static_cast<std::size_t>(kind)][key];
-    for (const std::size_t other : rows) CW_CHECK(checkShared(library, kind, row, other, key));
     if (rows.empty() || rows.back() != row) rows.push_back(row);
   }
   return {};

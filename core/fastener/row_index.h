@@ -13,8 +13,8 @@ namespace cw {
 /// reordered under it.
 class RowIndex {
  public:
-  /// Conflict, naming the row's table, if another row answers to one of its names. Rows of one grade share
-  /// their names as long as their sizes do not overlap.
+  /// Conflict, naming the row's table and changing nothing, if another row answers to one of its names. Rows
+  /// of one grade share their names as long as their sizes do not overlap.
   Result<void> add(const Library& library, RowKind kind, std::size_t row);
 
   /// Row numbers in the order of adding; empty if none answers.

@@ -22,10 +22,13 @@ std::vector<std::string> keysOfRow(const Library& library, std::size_t row) {
 }
 
 template <auto Member>
-std::string writeRows(const Library& library) {
-  std::string out;
-  for (const auto& row : library.*Member) out += csvLine(cellsOf(row));
-  return out;
+void dropLastRow(Library& library) {
+  (library.*Member).pop_back();
+}
+
+template <auto Member>
+Cells cellsOfRow(const Library& library, std::size_t row) {
+  return cellsOf((library.*Member).at(row));
 }
 
 struct Table {
@@ -35,13 +38,21 @@ struct Table {
   Result<void> (*add)(Library&, const CsvRecord&);
   std::size_t (*count)(const Library&);
   std::vector<std::string> (*keys)(const Library&, std::size_t);
-  std::string (*write)(const Library&);
+  Cells (*cells)(const Library&, std::size_t);
+  void (*dropLast)(Library&);
 };
 
 template <auto Member>
 constexpr Table table(RowKind kind, std::string_view name, Columns (*columns)(),
                       Result<void> (*add)(Library&, const CsvRecord&)) {
-  return {kind, name, columns, add, &countRows<Member>, &keysOfRow<Member>, &writeRows<Member>};
+  return {kind,
+          name,
+          columns,
+          add,
+          &countRows<Member>,
+          &keysOfRow<Member>,
+          &cellsOfRow<Member>,
+          &dropLastRow<Member>};
 }
 
 /// In the order of RowKind.
@@ -92,8 +103,23 @@ std::string_view nameOf(RowKind kind) {
   return tableOfKind(kind).name;
 }
 
+std::optional<RowKind> kindNamed(std::string_view name) {
+  for (const Table& table : kTables)
+    if (table.name == name) return table.kind;
+  return std::nullopt;
+}
+
+std::vector<std::string> columnsOf(RowKind kind) {
+  const Columns header = headerOf(tableOfKind(kind));
+  return {header.begin(), header.end()};
+}
+
 std::size_t countOf(const Library& library, RowKind kind) {
   return tableOfKind(kind).count(library);
+}
+
+void dropLast(Library& library, RowKind kind) {
+  tableOfKind(kind).dropLast(library);
 }
 
 std::vector<std::string> keysOf(const Library& library, RowKind kind, std::size_t row) {
@@ -126,11 +152,14 @@ Findings addTable(Library& library, std::string_view text) {
   return findings;
 }
 
+std::vector<std::string> cellsOf(const Library& library, RowKind kind, std::size_t row) {
+  return tableOfKind(kind).cells(library, row);
+}
+
 std::string tableOf(const Library& library, RowKind kind) {
-  const Table& table = tableOfKind(kind);
-  Cells header;
-  for (const std::string_view column : headerOf(table)) header.emplace_back(column);
-  return csvLine(header) + table.write(library);
+  std::string out = csvLine(columnsOf(kind));
+  for (std::size_t row = 0; row < countOf(library, kind); ++row) out += csvLine(cellsOf(library, kind, row));
+  return out;
 }
 
 Finding blocking(const Error& error) {

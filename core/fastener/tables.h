@@ -1,5 +1,6 @@
 #pragma once
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -28,8 +29,17 @@ inline constexpr std::array kRowKinds = {
 /// "threads", "grades" …: the file's name without .csv.
 std::string_view nameOf(RowKind kind);
 
+/// The kind of that name, or nothing.
+std::optional<RowKind> kindNamed(std::string_view name);
+
+/// Its columns in the order of the file: what the kind has, then known, source, author and note.
+std::vector<std::string> columnsOf(RowKind kind);
+
 /// Number of rows of that kind.
 std::size_t countOf(const Library& library, RowKind kind);
+
+/// Takes the last row of that kind out again; there is one.
+void dropLast(Library& library, RowKind kind);
 
 /// What a row answers to, folded for comparing: a thread's designation with and without pitch or series,
 /// name and aliases of the others, kind and size of a head. Empty for an index past the last row.
@@ -41,5 +51,8 @@ Findings addTable(Library& library, std::string_view csv);
 
 /// The table of one kind with its header; addTable reads it back.
 std::string tableOf(const Library& library, RowKind kind);
+
+/// One row of that table, cell by cell.
+std::vector<std::string> cellsOf(const Library& library, RowKind kind, std::size_t row);
 
 }  // namespace cw

@@ -97,6 +97,16 @@ Result<void> Connection::run(std::string_view sql, const SqlValues& values) {
   return {};
 }
 
+Result<void> Connection::runEach(std::string_view sql, const std::vector<SqlValues>& all) {
+  QSqlQuery query(QSqlDatabase::database(sqlText(m_name), false));
+  if (!query.prepare(sqlText(sql))) return fail(storageError(query.lastError(), m_file));
+  for (const SqlValues& values : all) {
+    for (const SqlValue& value : values) value.bindTo(query);
+    if (!query.exec()) return fail(storageError(query.lastError(), m_file));
+  }
+  return {};
+}
+
 Result<std::string> Connection::pragma(std::string_view name) {
   CW_TRY(value,
          first(*this, "PRAGMA " + std::string(name), {}, [](const SqlRows& row) { return row.text(0); }));

@@ -78,6 +78,8 @@ class Connection {
 
   Result<SqlRows> query(std::string_view sql, const SqlValues& values = {});
   Result<void> run(std::string_view sql, const SqlValues& values = {});
+  /// The same statement once for each list of values, prepared once.
+  Result<void> runEach(std::string_view sql, const std::vector<SqlValues>& all);
   /// The one value that a pragma answers with, as text.
   Result<std::string> pragma(std::string_view name);
   /// Sets a pragma and reads it back. Storage if it did not take.

@@ -34,13 +34,11 @@ std::vector<std::string> expressions(const std::vector<std::string>& words) {
 
 }  // namespace
 
-Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view table,
-                                        std::string_view typed, std::size_t most) {
+Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view typed, std::size_t most) {
   std::vector<FoundRow> found;
   const std::vector<std::string> words = quotedWords(withPlainCross(typed));
   if (words.empty()) return found;
-  const std::string one =
-      "SELECT rowid, ? FROM " + std::string(table) + " WHERE " + std::string(table) + " MATCH ?";
+  const std::string one = "SELECT rowid, ? FROM library_words WHERE library_words MATCH ?";
   const std::vector<std::string> each = expressions(words);
   std::string all;
   SqlValues values;
@@ -65,6 +63,14 @@ std::vector<std::string> searchWords(const SearchEntry& entry) {
           std::string(nameOf(entry.kind))};
 }
 
+Result<void> addWords(Connection& connection, const std::vector<IndexedRow>& rows) {
+  std::vector<SqlValues> all;
+  for (const IndexedRow& row : rows)
+    all.push_back({row.number, row.words[0], row.words[1], row.words[2], row.words[3]});
+  return connection.runEach(
+      "INSERT INTO library_words(rowid, name, alias, note, kind) VALUES (?, ?, ?, ?, ?)", all);
+}
+
 LibrarySearch::LibrarySearch(std::vector<SearchEntry> entries, std::unique_ptr<Connection> connection)
     : m_entries(std::move(entries)), m_connection(std::move(connection)) {}
 LibrarySearch::~LibrarySearch() = default;
@@ -81,17 +87,15 @@ Result<LibrarySearch> LibrarySearch::of(const Library& library) {
 Result<void> LibrarySearch::fill() {
   CW_CHECK(m_connection->run("CREATE VIRTUAL TABLE library_words USING " + std::string(kLibraryWords)));
   CW_TRY(transaction, Transaction::begin(*m_connection));
-  for (std::size_t i = 0; i < m_entries.size(); ++i) {
-    const std::vector<std::string> words = searchWords(m_entries[i]);
-    CW_CHECK(
-        m_connection->run("INSERT INTO library_words(rowid, name, alias, note, kind) VALUES (?, ?, ?, ?, ?)",
-                          {static_cast<std::int64_t>(i), words[0], words[1], words[2], words[3]}));
-  }
+  std::vector<IndexedRow> rows;
+  for (std::size_t i = 0; i < m_entries.size(); ++i)
+    rows.push_back({static_cast<std::int64_t>(i), searchWords(m_entries[i])});
+  CW_CHECK(addWords(*m_connection, rows));
   return transaction.commit();
 }
 
 Result<std::vector<FoundRow>> LibrarySearch::find(std::string_view typed, std::size_t most) const {
-  if (!quotedWords(typed).empty()) return findWords(*m_connection, "library_words", typed, most);
+  if (!quotedWords(typed).empty()) return findWords(*m_connection, typed, most);
   std::vector<FoundRow> all;
   for (std::size_t i = 0; i < std::min(most, m_entries.size()); ++i)
     all.push_back({static_cast<std::int64_t>(i), 3});

@@ -21,11 +21,10 @@ struct FoundRow {
 };
 
 /// Finds rows as somebody types: by the beginnings of words of name, alias, note and kind; any text will do.
-/// The nearest first, then in the order of the table. `table` is an FTS5 table of kLibraryWords.
-Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view table,
-                                        std::string_view typed, std::size_t most);
+/// The nearest first, then in the order of the table library_words.
+Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view typed, std::size_t most);
 
-/// What a table of library words is made of. "3/8-16", "8.8" and "#10" are found as they are written.
+/// What the table library_words is made of. "3/8-16", "8.8" and "#10" are found as they are written.
 inline constexpr std::string_view kLibraryWords =
     "fts5(name, alias, note, kind, tokenize = \"unicode61 remove_diacritics 2 tokenchars './#'\", "
     "prefix = '1 2 3')";
@@ -50,7 +49,13 @@ class LibrarySearch {
   std::unique_ptr<Connection> m_connection;
 };
 
-/// The cells of one row in a table of library words, in the order of its columns.
+/// The cells of one row of library_words, in the order of its columns.
 std::vector<std::string> searchWords(const SearchEntry& entry);
+
+struct IndexedRow {
+  std::int64_t number = 0;
+  std::vector<std::string> words;
+};
+Result<void> addWords(Connection& connection, const std::vector<IndexedRow>& rows);
 
 }  // namespace cw

@@ -10,7 +10,8 @@ namespace cw {
 Result<Findings> reviewAgainst(Shop& shop, const Sheet& sheet, const std::string& approver) {
   CW_TRY(tools, shop.tools().all());
   CW_TRY(active, shop.people().activeCount());
-  return review(sheet, {shippedCatalogue(), tools, approver, active == 1});
+  CW_TRY(catalogue, shop.library().catalogue());
+  return review(sheet, {*catalogue, tools, approver, active == 1});
 }
 
 Result<void> issueReviewed(Shop& shop, const Id& sheet, const std::string& revision, const Deed& deed) {

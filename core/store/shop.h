@@ -12,6 +12,7 @@
 #include "core/store/records.h"
 #include "core/store/sheets.h"
 #include "core/store/shop_identity.h"
+#include "core/store/shop_library.h"
 #include "core/store/tools.h"
 
 namespace cw {
@@ -42,6 +43,7 @@ class Shop {
   Sheets& sheets() { return m_sheets; }
   Ledger& ledger() { return m_ledger; }
   Records& records() { return m_records; }
+  ShopLibrary& library() { return m_library; }
 
   /// Jobs and records that fit, the latest first.
   Result<std::vector<JobRow>> findJobs(const JobQuery& query);
@@ -59,6 +61,7 @@ class Shop {
   Sheets m_sheets;
   Ledger m_ledger;
   Records m_records;
+  ShopLibrary m_library;
 };
 
 }  // namespace cw

@@ -28,7 +28,19 @@ std::vector<fs::path> filesIn(const TemporaryFolder& folder) {
   return out;
 }
 
-/// A shop file as the program of version 1 left it, with a job under way.
+/// A shop file as the program of that version left it, with a job under way.
+class FileOfVersion : public testing::TestWithParam<const char*> {
+ protected:
+  FileOfVersion() : m_file(m_folder / "shop.clampwright") { test::sqlite(m_file, dump(GetParam())); }
+
+  TemporaryFolder m_folder;
+  fs::path m_file;
+  SteppingClock m_clock{*parseRfc3339("2026-06-01T12:00:00Z"), std::chrono::seconds(1)};
+};
+
+INSTANTIATE_TEST_SUITE_P(Released, FileOfVersion, testing::Values("0001", "0002"));
+
+/// The first version's.
 class OldFile : public testing::Test {
  protected:
   OldFile() : m_file(m_folder / "shop.clampwright") { test::sqlite(m_file, dump("0001")); }
@@ -45,7 +57,7 @@ TEST(Migrations, AreNumberedWithoutGaps) {
     EXPECT_EQ(files[static_cast<std::size_t>(i)].substr(7, 5), "000" + std::to_string(i + 1) + "_");
 }
 
-TEST_F(OldFile, BecomesWhatANewFileIs) {
+TEST_P(FileOfVersion, BecomesWhatANewFileIs) {
   need(Database::open(m_file, m_clock.now()).map([](Database&&) {}));
   need(Database::create(m_folder / "new").map([](Database&&) {}));
   const auto old = need(Connection::open(m_file, Connection::Access::Read, kPatience));
@@ -55,7 +67,7 @@ TEST_F(OldFile, BecomesWhatANewFileIs) {
   EXPECT_THAT(need(inspectFile(m_file)), testing::IsEmpty());
 }
 
-TEST_F(OldFile, KeepsEveryRow) {
+TEST_P(FileOfVersion, KeepsEveryRow) {
   const char* kRows =
       "SELECT group_concat(job || sequence || id || kind || text || previous || hash) FROM entry";
   const std::string before = RawSqlite(m_file).ask(kRows);
@@ -76,7 +88,8 @@ TEST_F(OldFile, KeepsEveryRow) {
 
 TEST_F(OldFile, LeavesADatedCopyOfItself) {
   need(Database::open(m_file, m_clock.now()).map([](Database&&) {}));
-  const fs::path copy = m_folder / "shop-before-2-20260601T120000Z.clampwright";
+  const fs::path copy =
+      m_folder / ("shop-before-" + std::to_string(newestVersion()) + "-20260601T120000Z.clampwright");
   ASSERT_TRUE(fs::exists(copy)) << testing::PrintToString(filesIn(m_folder));
   EXPECT_EQ(RawSqlite(copy).ask("PRAGMA user_version"), "1");
   EXPECT_EQ(RawSqlite(copy).ask("SELECT count(*) FROM entry"),

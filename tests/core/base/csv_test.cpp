@@ -67,5 +67,21 @@ TEST(Csv, ReadsBackWhatItWrites) {
   EXPECT_EQ(table->rows.at(0).cells, cells);
 }
 
+TEST(CsvReading, ListsEveryBrokenRowAndKeepsTheOthers) {
+  const auto reading = readCsv("a,b\n1,2\n3\n4,5\"6\n7,8\n9,\xff\n\"x\ny\",0\n1,\"open\n2,3\n");
+  ASSERT_THAT(reading, IsOk());
+  std::vector<std::size_t> lines;
+  for (const CsvRow& row : reading->table.rows) lines.push_back(row.line);
+  EXPECT_THAT(lines, ElementsAre(2u, 5u, 7u));
+  std::vector<std::string> places;
+  for (const Error& error : reading->refused) places.push_back(error.place);
+  EXPECT_THAT(places, ElementsAre("line 3", "line 4", "line 6", "line 9"));
+}
+
+TEST(CsvReading, NeedsAHeader) {
+  EXPECT_THAT(readCsv("a,\xff\n1,2\n"),
+              FailsWith(ErrorCode::InvalidInput, HasSubstr("line 1: the text is not")));
+}
+
 }  // namespace
 }  // namespace cw

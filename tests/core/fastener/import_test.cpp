@@ -26,8 +26,7 @@ const std::string kConditionHeader =
 
 std::vector<std::string> refusals(const std::string& csv) {
   std::vector<std::string> out;
-  for (const Finding& finding : rehearseImport(shippedCatalogue(), csv).findings)
-    out.push_back(sentence(finding));
+  for (const Error& error : rehearseImport(shippedCatalogue(), csv).refused) out.push_back(sentence(error));
   return out;
 }
 
@@ -35,8 +34,8 @@ TEST(Import, TakesAShopsRowsWithTheirAuthor) {
   const auto rehearsal = rehearseImport(
       shippedCatalogue(),
       kGradeHeader + "pump stud,ps1,both,0.25,1,in,,80,100,ksi,seen,pump drawing 12,R. Alba,own\n");
-  ASSERT_THAT(rehearsal.findings, IsEmpty());
-  EXPECT_EQ(rehearsal.table, "grades");
+  ASSERT_THAT(rehearsal.refused, IsEmpty());
+  EXPECT_EQ(rehearsal.kind, RowKind::Grade);
   const auto catalogue = imported(shippedCatalogue(), rehearsal);
   ASSERT_THAT(catalogue, IsOk());
   const auto grade = catalogue->grade("PS1", *catalogue->thread("M20"));
@@ -69,7 +68,7 @@ TEST(Import, ListsEveryBadRowAndTakesNone) {
                                              "M17,17,1.5,,,mm,guess,drawing,R. Alba,\n");
   EXPECT_EQ(rehearsal.rows, 7u);
   std::vector<std::string> sentences;
-  for (const Finding& finding : rehearsal.findings) sentences.push_back(sentence(finding));
+  for (const Error& error : rehearsal.refused) sentences.push_back(sentence(error));
   EXPECT_THAT(
       sentences,
       ElementsAre(
@@ -98,8 +97,10 @@ TEST(Import, RefusesMixedUnitsInOneRow) {
 }
 
 TEST(Import, NeverReplacesARowThatIsThere) {
-  EXPECT_THAT(refusals(kGradeHeader + "8.8,,metric,3,20,mm,600,660,830,MPa,seen,drawing,R. Alba,\n"),
-              ElementsAre("line 2: the library already has “8.8”; add it under another name."));
+  EXPECT_THAT(
+      refusals(kGradeHeader + "8.8,,metric,3,20,mm,600,660,830,MPa,seen,drawing,R. Alba,\n"),
+      ElementsAre("line 2, name: the library that came with the program already has “8.8”; add it under "
+                  "another name."));
   EXPECT_THAT(refusals(kThreadHeader + "M8x1.25,8,1.25,,,mm,seen,drawing,R. Alba,\n"), SizeIs(1));
   EXPECT_THAT(refusals(kConditionHeader + "own,Lubed,Own paste,0.1,0.12,0.14,,,,,,,seen,test,R. Alba,\n"),
               SizeIs(1));
@@ -111,8 +112,9 @@ TEST(Import, RefusesRowsOfOneFileThatContradictEachOther) {
                               "own,,metric,20,30,mm,,600,830,MPa,seen,drawing,R. Alba,\n"
                               "own,,metric,25,36,mm,,600,830,MPa,seen,drawing,R. Alba,\n"
                               "other,own,metric,3,20,mm,,600,830,MPa,seen,drawing,R. Alba,\n"),
-      ElementsAre("line 4: two rows of “own” hold for the same sizes; let one end where the next begins.",
-                  "line 5: two rows answer to “own”; give one of them another name."));
+      ElementsAre(
+          "line 4, name: two rows of “own” hold for the same sizes; let one end where the next begins.",
+          "line 5, name: two rows answer to “own”; give one of them another name."));
 }
 
 TEST(Import, RefusesValuesThatCannotBe) {
@@ -141,6 +143,65 @@ TEST(Import, RefusesValuesThatCannotBe) {
           {"diameter,close,normal,loose,unit,known,source,author,note\n7.5,9,8,10,mm,seen,s,a,\n",
            "do not grow"}})
     EXPECT_THAT(refusals(csv), ElementsAre(HasSubstr(words))) << csv;
+}
+
+TEST(Import, GivesTheBadValueBesideItsPlace) {
+  const auto rehearsal =
+      rehearseImport(shippedCatalogue(), kThreadHeader + "M12x0.75,12,-0.75,,,mm,seen,drawing,R. Alba,\n");
+  ASSERT_THAT(rehearsal.refused, SizeIs(1));
+  EXPECT_EQ(rehearsal.refused[0].place, "line 2, pitch");
+  EXPECT_EQ(rehearsal.refused[0].value, "-0.75");
+}
+
+TEST(Import, ListsRowsThatAreBrokenAmongThoseThatAreBad) {
+  EXPECT_THAT(
+      refusals(kThreadHeader + "M11,11,1.5,,,mm,seen,drawing,R. Alba,\n"
+                               "M12x0.75,12,0.75\n"
+                               "M13,13,x,,,mm,seen,drawing,R. Alba,\n"
+                               "M14x\"1,14,1,,,mm,seen,drawing,R. Alba,\n"
+                               "M15\xff,15,1,,,mm,seen,drawing,R. Alba,\n"
+                               "M17,17,1,,,mm,seen,drawing,R. Alba,\n"
+                               "M19,\"19,1,,,mm,seen,drawing,R. Alba,\n"),
+      ElementsAre(HasSubstr("line 3: the row has 3 cells"), HasSubstr("line 4, pitch"),
+                  HasSubstr("line 5: a quote stands inside"), HasSubstr("line 6: the text is not UTF-8"),
+                  HasSubstr("line 8: a quote is opened and never closed")));
+}
+
+TEST(Import, RefusesWhatASpreadsheetWouldCompute) {
+  for (const char* cell : {"=1+1", "=HYPERLINK(\"\"http://x\"\")", "@SUM(A1)", "+A1", "-A1", "-2+3"})
+    EXPECT_THAT(refusals(kThreadHeader + "M12x0.75,12,0.75,,,mm,seen,\"" + cell + "\",R. Alba,\n"),
+                ElementsAre(HasSubstr("line 2, source: “")))
+        << cell;
+  EXPECT_THAT(refusals(kThreadHeader + "M12x0.75,12,0.75,,,mm,seen,\"two\nlines\",R. Alba,\n"),
+              ElementsAre(HasSubstr("holds a line end or a control character")));
+  EXPECT_THAT(refusals(kThreadHeader + "M12x0.75,12,0.75,,,mm,seen,A = B - C,R. Alba,\n"), IsEmpty());
+}
+
+TEST(Import, FitsNewRowsInBesideTheShopsOwn) {
+  const std::string first = kGradeHeader + "own,o1,metric,3,20,mm,,600,830,MPa,seen,drawing,R. Alba,\n";
+  const Library own = rehearseImport(shippedCatalogue(), first).library;
+  const auto refused = [&](const std::string& row) {
+    std::vector<std::string> out;
+    for (const Error& error : rehearseImport(shippedCatalogue(), kGradeHeader + row, own).refused)
+      out.push_back(sentence(error));
+    return out;
+  };
+  EXPECT_THAT(refused("own,o1,metric,20,30,mm,,600,830,MPa,seen,drawing,R. Alba,\n"), IsEmpty());
+  EXPECT_THAT(refused("own,o1,metric,10,30,mm,,600,830,MPa,seen,drawing,R. Alba,\n"),
+              ElementsAre(HasSubstr("hold for the same sizes")));
+  EXPECT_THAT(refused("O-1,,metric,10,30,mm,,600,830,MPa,seen,drawing,R. Alba,\n"),
+              ElementsAre(HasSubstr("two rows answer")));
+}
+
+TEST(Import, KeepsTheCellsAsTheyWereWritten) {
+  const auto rehearsal =
+      rehearseImport(shippedCatalogue(),
+                     "source,name,aliases,family,shear_strength,modulus,caution,unit,known,author,note\n"
+                     "drawing,own bronze,,bronze,30.50,15000,,ksi,seen,R. Alba,\"a, b\"\n");
+  ASSERT_THAT(rehearsal.refused, IsEmpty());
+  ASSERT_THAT(rehearsal.taken, SizeIs(1));
+  EXPECT_EQ(rehearsal.taken[0].csv, "own bronze,,bronze,30.50,15000,,ksi,seen,drawing,R. Alba,\"a, b\"\n");
+  EXPECT_EQ(rehearsal.taken[0].line, 2u);
 }
 
 TEST(Import, NamesTheColumnsThatWereMeant) {
