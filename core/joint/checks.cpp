@@ -58,6 +58,8 @@ Result<void> checkThread(const Thread& thread) {
     if (!std::isfinite(value) || value <= 0) return refuseThread(thread, "this thread lacks a dimension");
   if (!(thread.rootDiameter < thread.pitchDiameter && thread.pitchDiameter < thread.diameter))
     return refuseThread(thread, "this thread's diameters contradict each other");
+  if (thread.stressArea > kPi / 4 * (thread.diameter * thread.diameter))
+    return refuseThread(thread, "this thread's stress area is larger than its diameter allows");
   return {};
 }
 

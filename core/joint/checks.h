@@ -27,7 +27,8 @@ Result<void> checkDeviation(const std::string& place, double value);
 /// A share within (0, most], as a fraction. OutOfRange otherwise.
 Result<void> checkShare(const std::string& place, double value, double most);
 
-/// d3 < d2 < d, positive pitch and stress area. OutOfRange naming the thread otherwise.
+/// d3 < d2 < d, positive pitch and stress area, the latter within the circle of d. OutOfRange naming the
+/// thread otherwise.
 Result<void> checkThread(const Thread& thread);
 
 /// Grade with positive strengths that covers the thread's size. OutOfRange otherwise: a strength of another

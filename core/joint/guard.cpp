@@ -80,10 +80,20 @@ Result<void> checkTorque(const StatedTorque& torque) {
               "write one, for example 60 in·lbf");
 }
 
+/// A locking fastener whose own resistance would break it is none.
+Result<void> checkPrevailing(Torque prevailing, const Capacity& capacity) {
+  if (prevailing <= capacity.yieldCertain) return {};
+  return fail(ErrorCode::OutOfRange, "prevailing torque", text(prevailing, kNewtonMetre),
+              {"%1 is more than takes the bolt to yield, %2",
+               {text(prevailing, kNewtonMetre), text(capacity.yieldCertain, kNewtonMetre)}},
+              "check the value and its unit");
+}
+
 Result<Judgement> judgeThrough(const Path& path, const StatedTorque& torque, const GuardSubject& subject) {
   if (subject.ungrounded) return notJudged(torque, reasonOf(*subject.ungrounded));
   if (!subject.grade) return notJudged(torque, "the strength grade of the fastener is not stated");
   CW_TRY(capacity, capacityOf(subject));
+  CW_CHECK(checkPrevailing(path.prevailing, capacity));
 
   Judgement judgement;
   judgement.torque = torque;

@@ -48,7 +48,7 @@ Result<Judgement> judge(const StatedTorque& torque, const GuardSubject& subject)
 
 /// The same for what a wrench is set to: through its adapter, less the prevailing torque that never clamps.
 /// The judgement's torques are then settings too. Errors as above and those of adapter.h; prevailing torque
-/// zero or more.
+/// from zero to what takes the bolt to yield.
 Result<Judgement> judgeSetting(const StatedTorque& setting, const std::optional<Lever>& lever,
                                Torque prevailing, const GuardSubject& subject);
 

@@ -5,12 +5,17 @@
 namespace cw {
 namespace {
 
+constexpr double kWidestFace = 20;  ///< in diameters; no head or washer is wider (common practice, no source)
 constexpr Range kUnstatedFriction{0.08, 0.14, 0.24};
 
-Result<void> checkFace(const std::optional<BearingFace>& face) {
+Result<void> checkFace(const std::optional<BearingFace>& face, const Thread& thread) {
   if (!face) return {};
   CW_CHECK(checkPositive("bearing face, hole", face->hole, kMillimetre));
-  if (face->outer > face->hole) return checkFinite("bearing face", face->outer.si());
+  if (!(face->outer <= kWidestFace * thread.diameter))
+    return fail(ErrorCode::OutOfRange, "bearing face", face->name,
+                {"%1 is no bearing diameter for %2", {text(face->outer, kMillimetre), thread.designation}},
+                "give the outer diameter of the contact ring");
+  if (face->outer > face->hole) return {};
   return fail(ErrorCode::OutOfRange, "bearing face", face->name,
               "the bearing diameter is not larger than the hole",
               "give the outer diameter of the contact ring");
@@ -109,7 +114,7 @@ Result<ResistanceRange> resistanceByNutFactor(const Range& nutFactor, const Thre
                                               const std::optional<BearingFace>& face,
                                               const std::string& source) {
   CW_CHECK(checkThread(thread));
-  CW_CHECK(checkFace(face));
+  CW_CHECK(checkFace(face, thread));
   CW_CHECK(checkRange("nut factor", nutFactor, checkNutFactor));
   ResistanceRange range = onFace(thread, face, source);
   range.basis = Basis::NutFactor;
@@ -127,7 +132,7 @@ Result<ResistanceRange> resistanceByFriction(const Range& threadFriction, const 
                                              const Thread& thread, const std::optional<BearingFace>& face,
                                              const std::string& source) {
   CW_CHECK(checkThread(thread));
-  CW_CHECK(checkFace(face));
+  CW_CHECK(checkFace(face, thread));
   CW_CHECK(checkRange("thread friction", threadFriction, checkFriction));
   CW_CHECK(checkRange("bearing friction", bearingFriction, checkFriction));
   ResistanceRange range = onFace(thread, face, source);
