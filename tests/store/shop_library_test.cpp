@@ -168,7 +168,7 @@ TEST_F(OwnRows, MayRestOnAThreadOfTheShop) {
   const Catalogue& catalogue = *need(library().catalogue());
   EXPECT_THAT(catalogue.prevailingTorque(need(catalogue.thread("M12x0.75")), "own nut"), IsOk());
   EXPECT_THAT(library().import(table + "M12x0.8,own nut,2,N.m,seen,drawing,Lena,\n", by("lena")),
-              FailsWith(ErrorCode::NotFound, HasSubstr("line 2, thread")));
+              FailsWith(ErrorCode::InvalidInput, HasSubstr("line 2, thread")));
 }
 
 TEST_F(OwnRows, StandAmongTheShippedOnesByNearness) {
@@ -181,7 +181,7 @@ TEST_F(OwnRows, StandAmongTheShippedOnesByNearness) {
 }
 
 TEST_F(OwnRows, TakeAnyTextAsASearch) {
-  need(library().import(ownGrade("pump \"stud\" 100%"), by("lena")));
+  need(library().import(ownGrade("\"pump \"\"stud\"\" 100%\""), by("lena")));
   for (const char* text : {"\"", "*", "pump \"stud", "name:pump", "NEAR(", "') --", "^", "pump AND"})
     EXPECT_THAT(library().find(text, 10), IsOk()) << text;
   EXPECT_THAT(names("100%"), SizeIs(1));

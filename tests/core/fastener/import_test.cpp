@@ -81,7 +81,7 @@ TEST(Import, ListsEveryBadRowAndTakesNone) {
           "line 8, known: “guess” does not say how the value is known; write seen (read in the source) or "
           "memory."));
   EXPECT_THAT(imported(shippedCatalogue(), rehearsal),
-              FailsWith(ErrorCode::InvalidInput, HasSubstr("line 3")));
+              FailsWith(ErrorCode::OutOfRange, HasSubstr("line 3")));
 }
 
 TEST(Import, RefusesMixedUnitsInOneRow) {
