@@ -110,7 +110,7 @@ Result<void> checkOrder(const Joint& joint, const std::set<std::string>& labels)
 /// one. Whether they agree is for the review to say.
 Result<void> checkRule(const Joint& joint) {
   if (joint.rule.empty()) return {};
-  CW_CHECK(orderRule(joint.rule).map_error([](Error error) { return within("rule", std::move(error)); }));
+  CW_CHECK(orderRule(joint.rule));
   return {};
 }
 
