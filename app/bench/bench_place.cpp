@@ -1,5 +1,7 @@
 #include "app/bench/bench_place.h"
 
+#include <QEvent>
+
 #include "app/bench/finished_panel.h"
 #include "app/bench/in_hand.h"
 #include "app/bench/job_list.h"
@@ -7,6 +9,7 @@
 #include "app/bench/run_panel.h"
 #include "app/bench/sign_panel.h"
 #include "app/bench/start_panel.h"
+#include "app/common/measures.h"
 
 namespace cw {
 
@@ -74,6 +77,21 @@ FinishedPanel* BenchPlace::finished() {
     m_navigator.openRecord(job);
   });
   return m_finished;
+}
+
+void BenchPlace::resizeEvent(QResizeEvent* event) {
+  QStackedWidget::resizeEvent(event);
+  fitText();
+}
+
+void BenchPlace::changeEvent(QEvent* event) {
+  QStackedWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fitText();
+}
+
+/// Larger text where the user wants it and the window has room.
+void BenchPlace::fitText() {
+  setBenchScale(*this, benchScaleIn(*window()));
 }
 
 void BenchPlace::showList() {

@@ -25,7 +25,12 @@ class BenchPlace final : public QStackedWidget {
   StartPanel* start();
   QuickPanel* quick();
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fitText();
   SignPanel* signPanel();
   FinishedPanel* finished();
   void showList();

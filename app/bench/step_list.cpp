@@ -81,12 +81,13 @@ class StepList::Canvas final : public QWidget {
   void resizeEvent(QResizeEvent*) override { relayout(); }
 
  private:
+  static constexpr qreal kLeft = 16;
   static constexpr int kFlow = Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap;
 
   static QString textOf(const StepLine& line) {
     return QStringLiteral("%1  %2").arg(line.number).arg(line.text);
   }
-  QRectF textIn(const QRectF& row) const { return row.adjusted(rowHeight() * 0.64 + 14, 0, -4, 0); }
+  QRectF textIn(const QRectF& row) const { return row.adjusted(kLeft + rowHeight() * 0.64 + 10, 0, -8, 0); }
 
   /// Each row is as high as its text needs: a step's words are never cut.
   void relayout() {
@@ -103,7 +104,7 @@ class StepList::Canvas final : public QWidget {
 
   void draw(QPainter& painter, const StepLine& line, const QRectF& row) {
     const double radius = rowHeight() * 0.32;
-    const QPointF centre(radius + 3, row.center().y());
+    const QPointF centre(kLeft + radius, row.center().y());
     drawMark(painter, line, centre, radius);
     const bool strong = line.mark == Mark::Now;
     painter.setFont(fontOfHeight(bench::kLabelHeight, this, strong ? QFont::Bold : QFont::Normal));
@@ -176,6 +177,7 @@ void StepList::present(const Job& job, const Next& next) {
                      markOf(job, i, now)});
   }
   m_canvas->setLines(std::move(lines));
+  m_canvas->resize(m_canvas->width(), m_canvas->minimumHeight());  // so that there is somewhere to scroll to
   if (next.step >= job.steps.size()) return;
   const QRectF row = m_canvas->rowOf(next.step);
   ensureVisible(0, static_cast<int>(row.center().y()), 0, static_cast<int>(row.height() * 2));

@@ -11,9 +11,9 @@ struct ColourTable {
 };
 
 constexpr ColourTable kLight{0xFFF4F1E8, 0xFFFFFDF7, 0xFF17191C, 0xFF43464B, 0xFF8A8577,
-                       0xFF0B4F55, 0xFFFFFDF7, 0xFFF3C649, 0xFF17191C, 0xFF8E1616};
+                             0xFF0B4F55, 0xFFFFFDF7, 0xFFF3C649, 0xFF17191C, 0xFF8E1616};
 constexpr ColourTable kDark{0xFF14171A, 0xFF1D2125, 0xFFEFEBDF, 0xFFC4BFB1, 0xFF7D8288,
-                      0xFF86D6CB, 0xFF14171A, 0xFFE0AF2E, 0xFF17191C, 0xFFF2A3A3};
+                            0xFF86D6CB, 0xFF14171A, 0xFFE0AF2E, 0xFF17191C, 0xFFF2A3A3};
 
 double luminance(const QColor& colour) {
   const auto linear = [](double channel) {

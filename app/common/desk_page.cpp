@@ -12,6 +12,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/common/column_fit.h"
 #include "app/common/document_view.h"
 #include "app/common/flow_layout.h"
 #include "app/common/labels.h"
@@ -21,7 +22,7 @@
 namespace cw {
 namespace {
 
-constexpr int kMargin = 24, kGap = 8, kLinesPerRow = 2, kLeastSide = 320;
+constexpr int kMargin = 24, kGap = 8, kLinesPerRow = 2, kLeastSide = 320, kHintRoom = 60;
 
 QVBoxLayout* columnIn(QWidget* side, const QMargins& margins) {
   auto* down = new QVBoxLayout(side);
@@ -36,6 +37,7 @@ QVBoxLayout* columnIn(QWidget* side, const QMargins& margins) {
 DeskPage::DeskPage(Workspace& workspace, QAbstractItemModel& rows, const Words& words, QWidget* parent)
     : QWidget(parent),
       m_search(new QLineEdit),
+      m_beforeList(m_search),
       m_list(new QTableView),
       m_count(textLabel({}, deskFont(), QPalette::PlaceholderText)),
       m_said(textLabel({}, deskFont(0, QFont::Bold))),
@@ -43,6 +45,7 @@ DeskPage::DeskPage(Workspace& workspace, QAbstractItemModel& rows, const Words& 
       m_form(new SignForm(workspace)),
       m_thing(new DocumentView) {
   setUpList(rows, words.list);
+  m_thing->setObjectName(QStringLiteral("deskDocument"));
   auto* sides = new QSplitter;
   sides->setChildrenCollapsible(false);
   sides->addWidget(makeListSide(words));
@@ -75,10 +78,11 @@ void DeskPage::setUpList(QAbstractItemModel& rows, const QString& name) {
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_list->setSortingEnabled(true);
   m_list->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
-  m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_list->horizontalHeader()->setHighlightSections(false);
   m_list->verticalHeader()->hide();
   m_list->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  m_list->setObjectName(QStringLiteral("deskList"));
+  new ColumnFit(*m_list);
   fitRows();
   connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           [this] { emit chosen(chosenRow()); });
@@ -87,7 +91,6 @@ void DeskPage::setUpList(QAbstractItemModel& rows, const QString& name) {
 QWidget* DeskPage::makeListSide(const Words& words) {
   auto* side = new QWidget;
   auto* down = columnIn(side, {kMargin, kMargin, kGap, kMargin});
-  m_search->setPlaceholderText(words.searchHint);
   m_search->setAccessibleName(words.searchHint);
   m_search->setObjectName(QStringLiteral("deskSearch"));
   m_search->setClearButtonEnabled(true);
@@ -127,6 +130,9 @@ QWidget* DeskPage::makeThingSide() {
 
 void DeskPage::addBesideSearch(QWidget* widget) {
   m_besideSearch->addWidget(widget);
+  setTabOrder(m_beforeList, widget);
+  setTabOrder(widget, m_list);
+  m_beforeList = widget;
 }
 
 void DeskPage::addBelowList(QWidget* widget) {
@@ -202,7 +208,15 @@ void DeskPage::say(const QString& sentence, QPalette::ColorRole ink) {
   m_said->setVisible(!sentence.isEmpty());
 }
 
+/// The whole hint where it fits, its first word where it does not.
+void DeskPage::fitHint() {
+  const QString whole = m_search->accessibleName();
+  const bool fits = m_search->fontMetrics().horizontalAdvance(whole) + kHintRoom < m_search->width();
+  m_search->setPlaceholderText(fits ? whole : whole.section(QLatin1Char(' '), 0, 0));
+}
+
 bool DeskPage::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange) fitHint();
   if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
   const int key = static_cast<QKeyEvent*>(event)->key();
   const bool toList = key == Qt::Key_Down || key == Qt::Key_Return || key == Qt::Key_Enter;

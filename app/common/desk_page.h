@@ -69,10 +69,12 @@ class DeskPage final : public QWidget {
   QWidget* makeThingSide();
   void setUpList(QAbstractItemModel& rows, const QString& name);
   void fitRows();
+  void fitHint();
   void say(const QString& sentence, QPalette::ColorRole ink);
 
   QSortFilterProxyModel m_sorted;
   QLineEdit* m_search;
+  QWidget* m_beforeList;  ///< what Tab comes to the list from
   QTableView* m_list;
   QLabel *m_count, *m_said, *m_nothing;
   QLayout *m_besideSearch, *m_belowList, *m_actionRow;

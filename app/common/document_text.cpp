@@ -1,5 +1,6 @@
 #include "app/common/document_text.h"
 
+#include <QFontInfo>
 #include <QPalette>
 #include <QTextCursor>
 #include <QTextDocument>
@@ -16,6 +17,17 @@ namespace {
 
 constexpr qreal kCellPadding = 5, kLabelShare = 26;
 
+/// A hash or an id has no place where a line may break; in a narrow window it needs one.
+QString breakable(const std::string& text) {
+  constexpr int kLongest = 24, kPiece = 16;
+  QStringList words = toQt(text).split(QLatin1Char(' '));
+  for (QString& word : words)
+    if (word.size() > kLongest)
+      for (qsizetype at = (word.size() - 1) / kPiece * kPiece; at > 0; at -= kPiece)
+        word.insert(at, kMayBreak);
+  return words.join(QLatin1Char(' '));
+}
+
 class TextWriter {
  public:
   TextWriter(QTextDocument& into, const QPalette& palette)
@@ -25,9 +37,9 @@ class TextWriter {
     m_cursor.beginEditBlock();
     line(toQt(document.title), inked(inkOf(m_palette), 2, QFont::Bold), 0);
     if (!document.subtitle.empty()) line(toQt(document.subtitle), quiet(), 4);
-    if (!document.notice.empty()) band(toQt(document.notice));
+    if (!document.notice.empty()) band(toQt(document.notice), cautionOf(m_palette), onCautionOf(m_palette));
     for (const Section& section : document.sections) write(section);
-    for (const std::string& foot : document.footer) line(toQt(foot), quiet(), 16);
+    for (const std::string& foot : document.footer) line(breakable(foot), quiet(), 16);
     m_cursor.endEditBlock();
   }
 
@@ -45,7 +57,9 @@ class TextWriter {
       case Tone::Quiet:
         return line(text, quiet(), 14);
       case Tone::Caution:
-        return band(text);
+        return band(text, cautionOf(m_palette), onCautionOf(m_palette));
+      case Tone::Warning:
+        return band(text, warningOf(m_palette), groundOf(m_palette), QFont::Bold);
     }
   }
 
@@ -55,7 +69,7 @@ class TextWriter {
     for (std::size_t i = 0; i < facts.rows.size(); ++i) {
       const int row = static_cast<int>(i);
       cell(*table, row, 0).insertText(toQt(facts.rows[i].label), quiet());
-      cell(*table, row, 1).insertText(toQt(facts.rows[i].value), inked(inkOf(m_palette)));
+      cell(*table, row, 1).insertText(breakable(facts.rows[i].value), inked(inkOf(m_palette)));
     }
     leave();
   }
@@ -94,14 +108,14 @@ class TextWriter {
     QTextCharFormat format =
         content.ink == Ink::Full ? inked(inkOf(m_palette)) : inked(secondInkOf(m_palette));
     format.setFontStrikeOut(content.ink == Ink::Struck);
-    at.insertText(toQt(content.text), format);
+    at.insertText(breakable(content.text), format);
   }
 
   QTextCharFormat inked(const QColor& colour, int steps = 0, QFont::Weight weight = QFont::Normal) const {
     QTextCharFormat format;
     format.setForeground(colour);
     format.setFontWeight(weight);
-    format.setFontPointSize(m_font.pointSizeF() * std::pow(1.25, steps));
+    format.setFontPointSize(QFontInfo(m_font).pointSizeF() * std::pow(1.25, steps));
     return format;
   }
   QTextCharFormat quiet(QFont::Weight weight = QFont::Normal) const {
@@ -123,14 +137,15 @@ class TextWriter {
     m_cursor.insertText(text, format);
   }
 
-  /// Text on the caution's ground.
-  void band(const QString& text) {
+  /// Text on a ground of its own.
+  void band(const QString& text, const QColor& colour, const QColor& ink,
+            QFont::Weight weight = QFont::Normal) {
     QTextTable* table = begin(1, {100}, false);
     QTextTableCellFormat ground;
-    ground.setBackground(cautionOf(m_palette));
+    ground.setBackground(colour);
     ground.setPadding(8);
     table->cellAt(0, 0).setFormat(ground);
-    cell(*table, 0, 0).insertText(text, inked(onCautionOf(m_palette)));
+    cell(*table, 0, 0).insertText(text, inked(ink, 0, weight));
     leave();
   }
 

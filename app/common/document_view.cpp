@@ -2,7 +2,9 @@
 
 #include <QAbstractTextDocumentLayout>
 #include <QEvent>
+#include <QMimeData>
 #include <QScrollBar>
+#include <QTextDocumentFragment>
 
 #include "app/common/document_objects.h"
 #include "app/common/document_text.h"
@@ -24,6 +26,17 @@ void DocumentView::present(Document document) {
   setAccessibleName(toQt(m_document.title));
   rebuild();
   verticalScrollBar()->setValue(0);
+}
+
+QString DocumentView::toPlainText() const {
+  return QTextBrowser::toPlainText().remove(kMayBreak);
+}
+
+/// Plain text: a hash that is compared elsewhere must be the hash.
+QMimeData* DocumentView::createMimeDataFromSelection() const {
+  auto* out = new QMimeData;
+  out->setText(textCursor().selection().toPlainText().remove(kMayBreak));
+  return out;
 }
 
 void DocumentView::changeEvent(QEvent* event) {

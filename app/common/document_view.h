@@ -15,9 +15,12 @@ class DocumentView final : public QTextBrowser {
 
   void present(Document document);
   const Document& presented() const { return m_document; }
+  /// As it reads, without what only helps its lines to break.
+  QString toPlainText() const;
 
  protected:
   void changeEvent(QEvent* event) override;
+  QMimeData* createMimeDataFromSelection() const override;
 
  private:
   void rebuild();

@@ -6,7 +6,9 @@
 #include <QFontMetricsF>
 #include <QScreen>
 #include <QWidget>
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "app/common/settings.h"
 
@@ -26,7 +28,50 @@ double dotsPerMillimetre(const QWidget* widget) {
   return (dots >= 60 && dots <= 400 ? dots : 96) / 25.4;
 }
 
+/// What the bench needs at scale 1, of the whole window: its three columns and foot.
+constexpr double kBenchWidth = 300, kBenchHeight = 200;  // mm
+
+double& benchScaleNow() {
+  static double scale = 1;
+  return scale;
+}
+
+/// A font of its own is kept as it was at scale 1, so that many changes do not add up their roundings.
+void rescaleOne(QWidget& widget, double before, double now) {
+  static constexpr char kAtOne[] = "fontAtScaleOne";
+  if (!widget.testAttribute(Qt::WA_SetFont)) return;
+  QFont font = widget.font();
+  const bool byPixels = font.pixelSize() > 0;
+  const double size = byPixels ? font.pixelSize() : font.pointSizeF();
+  if (!widget.property(kAtOne).isValid()) widget.setProperty(kAtOne, size / before);
+  const double wanted = widget.property(kAtOne).toDouble() * now;
+  if (byPixels)
+    font.setPixelSize(static_cast<int>(std::lround(wanted)));
+  else
+    font.setPointSizeF(wanted);
+  widget.setFont(font);
+}
+
 }  // namespace
+
+double benchScale() {
+  return benchScaleNow();
+}
+
+double benchScaleIn(const QWidget& window) {
+  const double room = std::min(window.width() / pixels(kBenchWidth, &window),
+                               window.height() / pixels(kBenchHeight, &window));
+  return std::clamp(Settings().textScale(), 1.0, std::max(1.0, room));
+}
+
+void rescaleText(QWidget& root, double before, double now) {
+  for (QWidget* widget : root.findChildren<QWidget*>()) rescaleOne(*widget, before, now);
+}
+
+void setBenchScale(QWidget& root, double now) {
+  const double before = std::exchange(benchScaleNow(), now);
+  if (before != now) rescaleText(root, before, now);
+}
 
 double pixels(double millimetres, const QWidget* widget) {
   return millimetres * dotsPerMillimetre(widget);
@@ -47,7 +92,7 @@ QFont fontOfHeight(double millimetres, const QWidget* widget, QFont::Weight weig
   font.setWeight(weight);
   font.setPixelSize(100);
   const double capitals = QFontMetricsF(font).capHeight() / 100;
-  font.setPixelSize(static_cast<int>(std::ceil(pixels(millimetres, widget) / capitals)));
+  font.setPixelSize(static_cast<int>(std::ceil(pixels(millimetres, widget) * benchScale() / capitals)));
   return font;
 }
 

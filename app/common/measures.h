@@ -24,7 +24,17 @@ double pixels(double millimetres, const QWidget* widget);
 /// Family for running text: B612, unless the system's B612 is its fixed-pitch sister; then the system's sans.
 QString textFamily();
 
-/// A font whose capitals are so many millimetres high on that screen.
+/// How much larger than its measures bench text stands now: the user's text scale as far as the window has
+/// room for it. Bench text at 1 is already twice the desk's.
+double benchScale();
+double benchScaleIn(const QWidget& window);
+
+/// Brings every font that `root` and what is in it were given of their own from one scale to another, and
+/// keeps `now` for what is made later.
+void setBenchScale(QWidget& root, double now);
+void rescaleText(QWidget& root, double before, double now);
+
+/// A font whose capitals are so many millimetres high on that screen, times the bench's scale.
 QFont fontOfHeight(double millimetres, const QWidget* widget, QFont::Weight weight = QFont::Normal);
 
 /// The desk's font at the current text scale, `steps` sizes larger (each a quarter).

@@ -45,6 +45,7 @@ SignForm::SignForm(Workspace& workspace, QWidget* parent)
   down->addWidget(m_said);
   auto* foot = new QHBoxLayout;
   auto* leave = new QPushButton(tr("Leave it"));
+  leave->setObjectName(QStringLiteral("leaveButton"));
   m_do->setObjectName(QStringLiteral("signButton"));
   m_do->setProperty(kMainProperty, true);
   foot->addWidget(m_do);

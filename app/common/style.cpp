@@ -1,76 +1,35 @@
 #include "app/common/style.h"
 
-#include <QPainter>
+#include <QComboBox>
 #include <QStyleFactory>
 #include <QStyleOption>
 #include <QWidget>
+#include <algorithm>
 
 #include "app/common/colours.h"
+#include "app/common/style_painting.h"
 
 namespace cw {
 namespace {
 
-constexpr qreal kRadius = 4;
+constexpr int kFieldInset = 8;
 
-void outlined(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& line, qreal width) {
-  painter->save();
-  painter->setRenderHint(QPainter::Antialiasing);
-  painter->setPen(QPen(line, width));
-  painter->setBrush(fill);
-  const qreal inset = width / 2;
-  painter->drawRoundedRect(QRectF(rect).adjusted(inset, inset, -inset, -inset), kRadius, kRadius);
-  painter->restore();
+int chevronRoom(const QStyleOption* option) {
+  return option->fontMetrics.height() + kFieldInset;
 }
 
 bool isMain(const QWidget* widget) {
   return widget != nullptr && widget->property(kMainProperty).toBool();
 }
 
-void drawButton(const QStyleOption* option, QPainter* painter, const QWidget* widget) {
-  const QPalette& palette = option->palette;
-  const bool enabled = option->state.testFlag(QStyle::State_Enabled);
-  const bool down = option->state.testFlag(QStyle::State_Sunken) || option->state.testFlag(QStyle::State_On);
-  const bool filled = isMain(widget) && enabled;
-  const QColor fill = filled ? accentOf(palette) : down ? sheetOf(palette).darker(108) : groundOf(palette);
-  outlined(painter, option->rect, fill, filled ? fill : enabled ? inkOf(palette) : lineOf(palette), 1.5);
-  if (option->state.testFlag(QStyle::State_HasFocus) &&
-      option->state.testFlag(QStyle::State_KeyboardFocusChange))
-    outlined(painter, option->rect.adjusted(3, 3, -3, -3), Qt::transparent,
-             filled ? onAccentOf(palette) : accentOf(palette), 2);
-}
-
-void drawCheck(const QStyleOption* option, QPainter* painter) {
-  const bool on = option->state.testFlag(QStyle::State_On);
-  const bool focus = option->state.testFlag(QStyle::State_HasFocus);
-  const QRect box = option->rect.adjusted(2, 2, -2, -2);
-  outlined(painter, box, on ? inkOf(option->palette) : sheetOf(option->palette),
-           focus ? accentOf(option->palette) : inkOf(option->palette), focus ? 3 : 1.5);
-  if (!on) return;
-  painter->save();
-  painter->setRenderHint(QPainter::Antialiasing);
-  painter->setPen(QPen(sheetOf(option->palette), box.height() / 8.0));
-  const QPointF centre = QRectF(box).center();
-  const qreal reach = box.width() / 2.0;
-  painter->drawPolyline(QPolygonF{{centre + QPointF(-0.5, 0) * reach, centre + QPointF(-0.1, 0.4) * reach,
-                                   centre + QPointF(0.55, -0.45) * reach}});
-  painter->restore();
-}
-
-void drawField(const QStyleOption* option, QPainter* painter) {
-  const bool focus = option->state.testFlag(QStyle::State_HasFocus);
-  outlined(painter, option->rect, sheetOf(option->palette),
-           focus ? accentOf(option->palette) : lineOf(option->palette), focus ? 2.5 : 1.5);
-}
-
 }  // namespace
-
 WorkshopStyle::WorkshopStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
 
 void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                                   const QWidget* widget) const {
   switch (element) {
     case PE_PanelButtonCommand:
-      return drawButton(option, painter, widget);
+      return drawButton(option, painter, isMain(widget));
     case PE_PanelLineEdit:
       return drawField(option, painter);
     case PE_IndicatorCheckBox:
@@ -86,6 +45,8 @@ void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
 
 void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                                 const QWidget* widget) const {
+  if (element == CE_HeaderSection || element == CE_HeaderEmptyArea) return drawHeading(option, painter);
+  if (element == CE_Splitter) return drawHandle(option, painter);
   const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
   if (element != CE_PushButtonLabel || button == nullptr || !isMain(widget))
     return QProxyStyle::drawControl(element, option, painter, widget);
@@ -100,6 +61,39 @@ void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* opti
                main.state.testFlag(State_Enabled), main.text, QPalette::ButtonText);
 }
 
+void WorkshopStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                                       QPainter* painter, const QWidget* widget) const {
+  const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
+  if (control == CC_ScrollBar && bar != nullptr)
+    return drawScrollBar(bar, painter, subControlRect(control, option, SC_ScrollBarSlider, widget));
+  if (control == CC_ComboBox) return drawChoice(option, painter);
+  QProxyStyle::drawComplexControl(control, option, painter, widget);
+}
+
+QRect WorkshopStyle::subControlRect(ComplexControl control, const QStyleOptionComplex* option,
+                                    SubControl part, const QWidget* widget) const {
+  if (control == CC_ScrollBar && (part == SC_ScrollBarAddLine || part == SC_ScrollBarSubLine)) return {};
+  if (control == CC_ScrollBar && part == SC_ScrollBarGroove) return option->rect;
+  if (control == CC_ScrollBar && part == SC_ScrollBarSlider)
+    return sliderOf(*qstyleoption_cast<const QStyleOptionSlider*>(option));
+  if (control == CC_ComboBox && part == SC_ComboBoxEditField)
+    return option->rect.adjusted(kFieldInset, 3, -chevronRoom(option), -3);
+  if (control == CC_ComboBox && part == SC_ComboBoxArrow)
+    return QRect(option->rect.right() - chevronRoom(option) + 1, option->rect.top(), chevronRoom(option),
+                 option->rect.height());
+  return QProxyStyle::subControlRect(control, option, part, widget);
+}
+
+QRect WorkshopStyle::subElementRect(SubElement element, const QStyleOption* option,
+                                    const QWidget* widget) const {
+  const QRect rect = QProxyStyle::subElementRect(element, option, widget);
+  // Inside a choice the choice's own frame has kept the room already.
+  const bool framed =
+      qobject_cast<const QComboBox*>(widget != nullptr ? widget->parentWidget() : nullptr) == nullptr;
+  return element == SE_LineEditContents && framed ? rect.adjusted(kFieldInset - 2, 0, 2 - kFieldInset, 0)
+                                                  : rect;
+}
+
 int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
   switch (metric) {
     case PM_ButtonShiftHorizontal:
@@ -107,6 +101,12 @@ int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
       return 0;
     case PM_ScrollBarExtent:
       return 16;
+    case PM_ScrollBarSliderMin:
+      return 32;
+    case PM_SplitterWidth:
+      return 9;
+    case PM_HeaderMargin:
+      return 6;
     case PM_IndicatorWidth:
     case PM_IndicatorHeight:
       return widget != nullptr ? widget->fontMetrics().height() : 16;
@@ -122,6 +122,8 @@ QSize WorkshopStyle::sizeFromContents(ContentsType type, const QStyleOption* opt
                                       const QWidget* widget) const {
   QSize out = QProxyStyle::sizeFromContents(type, option, size, widget);
   if (type == CT_PushButton) out += QSize(16, 8);
+  if (type == CT_ComboBox)
+    out.rwidth() = std::max(out.width(), size.width() + kFieldInset + chevronRoom(option));
   if (type == CT_PushButton || type == CT_LineEdit || type == CT_ComboBox)
     out.setHeight(qMax(out.height(), 36));
   return out;

@@ -24,13 +24,13 @@ std::vector<RowModel<TorqueTool>::Column> columns(const std::function<std::chron
   const Qt::Alignment right = Qt::AlignRight | Qt::AlignVCenter;
   return {{CribPlace::tr("Tool"),
            [](const TorqueTool& tool) { return toQt(tool.id) + QLatin1Char('\n') + toQt(tool.kind); }},
-          {CribPlace::tr("Standing"), [today](const TorqueTool& tool) { return standingOf(tool, today()); }},
-          {CribPlace::tr("Due"), dueText},
           {CribPlace::tr("Range"), rangeOf,
            [](const TorqueTool& tool) { return in(kNewtonMetre, tool.scales.front().high.value()); }, right},
           {CribPlace::tr("Deviation"),
            [](const TorqueTool& tool) { return QStringLiteral("±") + toQt(percentText(tool.deviation)); },
-           [](const TorqueTool& tool) { return tool.deviation; }, right}};
+           [](const TorqueTool& tool) { return tool.deviation; }, right},
+          {CribPlace::tr("Due"), dueText},
+          {CribPlace::tr("Standing"), [today](const TorqueTool& tool) { return standingOf(tool, today()); }}};
 }
 
 }  // namespace
@@ -77,7 +77,7 @@ void CribPlace::makeActions() {
 }
 
 void CribPlace::makeImport() {
-  m_import = new QPushButton(tr("Take in a register file…"));
+  m_import = new QPushButton(tr("Take in a register…"));
   m_import->setObjectName(QStringLiteral("registerButton"));
   m_import->setToolTip(tr("Adds people, tools and machines"));
   m_page->addBelowList(m_import);

@@ -14,8 +14,8 @@ namespace cw {
 namespace {
 
 constexpr double kHeadline = 72, kTitle = 20, kLead = 13, kHeading = 11.5, kText = 8.5,
-                 kSmall = 7.5;        // points
-constexpr double kLabelShare = 0.23;  ///< of the width, for the labels of facts
+                 kSmall = 7.5;       // points
+constexpr double kFactShare = 0.23;  ///< of the width, for the labels of facts
 
 QString tr(const char* text) {
   return QCoreApplication::translate("print", text);
@@ -55,6 +55,20 @@ void DocumentSetter::setTitle(const Document& document) {
 
 void DocumentSetter::setSection(const Section& section) {
   if (section.newPage) m_pages.breakPage();
+  const Pages::Mark here = m_pages.mark();
+  setBlocks(section);
+  const bool torn = m_pages.count() > here.pages && here.cursor > 0;
+  if (!torn) return;
+  // What would be torn and fits on a page is kept whole; what is longer than a page begins where it stood.
+  m_pages.rewind(here);
+  m_pages.breakPage();
+  setBlocks(section);
+  if (m_pages.count() == here.pages + 1) return;
+  m_pages.rewind(here);
+  setBlocks(section);
+}
+
+void DocumentSetter::setBlocks(const Section& section) {
   m_pages.skip(m_paper.points(13));
   if (!section.heading.empty()) {
     m_pages.need(m_paper.points(60));
@@ -87,17 +101,46 @@ void DocumentSetter::operator()(const Paragraph& paragraph) {
     case Tone::Headline:
       return setText(toQt(paragraph.text), kHeadline, QFont::Black, kInk);
     case Tone::Caution:
-      break;
+      return setCaution(toQt(paragraph.text));
+    case Tone::Warning:
+      return setWarning(toQt(paragraph.text));
   }
-  const double indent = m_paper.points(9);
-  const SetText set(toQt(paragraph.text), {m_paper.text(kText, QFont::Bold), kInk}, m_pages.width() - indent,
+}
+
+/// A bar at its left.
+void DocumentSetter::setCaution(const QString& text) {
+  const double indent = m_paper.points(9), bar = m_paper.points(3);
+  setMarked(text, kInk, indent, 0,
+            [=](QPainter& painter, double height) { painter.fillRect(QRectF(0, 0, bar, height), kInk); });
+}
+
+/// White on black: nothing else on the page looks so.
+void DocumentSetter::setWarning(const QString& text) {
+  const double width = m_pages.width(), margin = m_paper.points(6);
+  setMarked(text, Qt::white, margin, margin,
+            [=](QPainter& painter, double height) { painter.fillRect(QRectF(0, 0, width, height), kInk); });
+}
+
+/// Bold text, line by line so that it may run over a page's end; `ground` is painted below each piece.
+void DocumentSetter::setMarked(const QString& text, const QColor& ink, double indent, double above,
+                               const std::function<void(QPainter&, double)>& ground) {
+  const SetText set(text, {m_paper.text(kText, QFont::Bold), ink}, m_pages.width() - 2 * indent,
                     m_paper.device());
+  const double seam = m_paper.points(0.5);  // so that no hairline parts the pieces
+  const auto putGround = [&](double height) {
+    if (height > 0) m_pages.put(height, [=](QPainter& painter) { ground(painter, height + seam); });
+  };
   m_pages.skip(m_paper.points(3));
-  m_pages.need(set.height());
-  m_pages.put(set.height(), [=, bar = m_paper.points(3)](QPainter& painter) {
-    painter.fillRect(QRectF(0, 0, bar, set.height()), kInk);
-    set.draw(painter, QPointF(indent, 0));
-  });
+  m_pages.need(std::min(set.height(), 3 * set.lineHeight()) + 2 * above);
+  putGround(above);
+  for (int line = 0; line < set.lineCount(); ++line) {
+    m_pages.need(set.lineHeight());
+    m_pages.put(set.lineHeight(), [=, height = set.lineHeight()](QPainter& painter) {
+      ground(painter, height + seam);
+      set.draw(painter, QPointF(indent, 0), line, 1);
+    });
+  }
+  putGround(above);
 }
 
 void DocumentSetter::operator()(const Facts& facts) {
@@ -106,7 +149,7 @@ void DocumentSetter::operator()(const Facts& facts) {
 }
 
 void DocumentSetter::setFact(const Fact& fact) {
-  const double left = m_pages.width() * kLabelShare;
+  const double left = m_pages.width() * kFactShare;
   const SetText label(toQt(fact.label), {m_paper.text(kText), kSecondInk}, left - m_paper.points(6),
                       m_paper.device());
   const SetText value(toQt(fact.value), {m_paper.text(kText), kInk}, m_pages.width() - left,

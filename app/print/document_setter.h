@@ -1,4 +1,6 @@
 #pragma once
+#include <functional>
+
 #include "app/print/pages.h"
 #include "app/print/paper.h"
 #include "core/report/document.h"
@@ -23,7 +25,12 @@ class DocumentSetter {
  private:
   void setTitle(const Document& document);
   void setSection(const Section& section);
+  void setBlocks(const Section& section);
   void setFact(const Fact& fact);
+  void setCaution(const QString& text);
+  void setWarning(const QString& text);
+  void setMarked(const QString& text, const QColor& ink, double indent, double above,
+                 const std::function<void(QPainter&, double)>& ground);
   void setText(const QString& text, double size, QFont::Weight weight, const QColor& colour,
                double indent = 0);
 

@@ -23,6 +23,12 @@ void Pages::need(double height) {
   if (room() < height) breakPage();
 }
 
+void Pages::rewind(const Mark& mark) {
+  m_pages.resize(mark.pages);
+  m_pages.back().resize(mark.pieces);
+  m_cursor = mark.cursor;
+}
+
 void Pages::paint(QPainter& painter, std::size_t page) const {
   for (const Piece& piece : m_pages[page]) {
     painter.save();

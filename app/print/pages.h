@@ -29,6 +29,14 @@ class Pages {
   /// Breaks the page if less than `height` is left of it and a fresh one has more.
   void need(double height);
 
+  /// A place to come back to, if what was put since is better put elsewhere.
+  struct Mark {
+    std::size_t pages = 0, pieces = 0;
+    double cursor = 0;
+  };
+  Mark mark() const { return {m_pages.size(), m_pages.back().size(), m_cursor}; }
+  void rewind(const Mark& mark);
+
   void paint(QPainter& painter, std::size_t page) const;
 
  private:

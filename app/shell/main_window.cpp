@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QButtonGroup>
+#include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -19,6 +20,7 @@ namespace cw {
 namespace {
 
 constexpr Qt::Key kFiguresKey = Qt::Key_F8;
+constexpr double kTextStep = 0.25, kLargestText = 2;
 const QString kFigures = QStringLiteral("figures");
 
 }  // namespace
@@ -32,11 +34,16 @@ MainWindow::MainWindow(Workspace& workspace) : m_workspace(workspace) {
   across->setContentsMargins(0, 0, 0, 0);
   across->setSpacing(0);
   across->addWidget(makeRail());
+  auto* edge = new QFrame;
+  edge->setFrameStyle(int(QFrame::VLine) | int(QFrame::Plain));
+  edge->setForegroundRole(QPalette::Mid);
+  across->addWidget(edge);
   m_stack = new QStackedWidget;
   across->addWidget(m_stack, 1);
   setCentralWidget(body);
   m_shopPage = new ShopPage(m_workspace);
   m_stack->addWidget(m_shopPage);
+  makeTextSize();
   connectNavigator();
   connect(&m_workspace, &Workspace::shopChanged, this, &MainWindow::showPlacesOrShopPage);
   showPlacesOrShopPage();
@@ -58,8 +65,8 @@ QWidget* MainWindow::makeRail() {
   auto* rail = new QWidget;
   rail->setObjectName(QStringLiteral("rail"));
   auto* down = new QVBoxLayout(rail);
-  down->setContentsMargins(8, 16, 8, 16);
-  down->setSpacing(8);
+  down->setContentsMargins(8, 8, 8, 8);
+  down->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
   auto* group = new QButtonGroup(rail);
   int number = 0;
   for (const Place& place : places()) {
@@ -76,6 +83,7 @@ QAbstractButton* MainWindow::makeRailButton(const Place& place, int number) {
   auto* button = new QPushButton(QCoreApplication::translate("places", place.title));
   button->setObjectName(place.key + QLatin1String("RailButton"));
   button->setCheckable(true);
+  button->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
   button->setAutoExclusive(true);
   const QKeySequence key(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_0 + number));
   button->setToolTip(tr("%1 (%2)").arg(button->text(), key.toString(QKeySequence::NativeText)));
@@ -91,13 +99,11 @@ QWidget* MainWindow::makeLookButtons() {
   auto* box = new QWidget;
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(0, 0, 0, 0);
-  auto* shop = new QPushButton(tr("Shop file"));
-  shop->setObjectName(QStringLiteral("shopButton"));
-  shop->setToolTip(tr("Open another shop file, or make one"));
+  down->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  QPushButton* shop = addLookButton(*down, tr("Settings"), "shopButton");
+  shop->setToolTip(tr("Shop file, size of text"));
   connect(shop, &QPushButton::clicked, this, &MainWindow::showShopPage);
-  down->addWidget(shop);
-  auto* scheme = new QPushButton(tr("Light / dark"));
-  scheme->setObjectName(QStringLiteral("schemeButton"));
+  QPushButton* scheme = addLookButton(*down, tr("Light / dark"), "schemeButton");
   scheme->setShortcut(QKeySequence(Qt::Key_F9));
   scheme->setToolTip(tr("Change between light and dark (F9)"));
   connect(scheme, &QPushButton::clicked, this, [] {
@@ -105,8 +111,46 @@ QWidget* MainWindow::makeLookButtons() {
     settings.setScheme(settings.scheme() == Scheme::Light ? Scheme::Dark : Scheme::Light);
     applyLook();
   });
-  down->addWidget(scheme);
   return box;
+}
+
+QPushButton* MainWindow::addLookButton(QLayout& to, const QString& text, const char* name) {
+  auto* button = new QPushButton(text);
+  button->setObjectName(QLatin1String(name));
+  button->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
+  to.addWidget(button);
+  return button;
+}
+
+void MainWindow::makeTextSize() {
+  m_textSize = new QPushButton;
+  m_textSize->setObjectName(QStringLiteral("textSizeButton"));
+  const auto larger = [this] {
+    const double wanted = Settings().textScale() + kTextStep;
+    setTextScale(wanted > kLargestText ? 1 : wanted);
+  };
+  connect(m_textSize, &QPushButton::clicked, this, larger);
+  connect(new QShortcut(QKeySequence(Qt::Key_F7), this), &QShortcut::activated, this, larger);
+  m_shopPage->addSetting(
+      tr("Size of text"), m_textSize,
+      tr("F7 makes it larger from anywhere, up to twice as large, then begins anew. Text at "
+         "the bench is twice as large from the start; it grows as far as the window has room."));
+  showTextScale();
+}
+
+void MainWindow::showTextScale() {
+  m_textSize->setText(tr("Text %1 %").arg(qRound(Settings().textScale() * 100)));
+}
+
+void MainWindow::setTextScale(double scale) {
+  const double before = Settings().textScale();
+  Settings().setTextScale(scale);
+  const double now = Settings().textScale();
+  rescaleText(*m_shopPage, before, now);
+  for (const auto& [key, place] : m_places)
+    if (key != QLatin1String("bench")) rescaleText(*place, before, now);
+  applyLook();
+  showTextScale();
 }
 
 void MainWindow::connectNavigator() {

@@ -8,6 +8,8 @@
 #include "app/shell/shop_page.h"
 
 class QAbstractButton;
+class QLayout;
+class QPushButton;
 class QStackedWidget;
 
 namespace cw {
@@ -27,11 +29,16 @@ class MainWindow final : public QMainWindow {
 
   /// Applies scheme and text scale of the settings to the whole application.
   static void applyLook();
+  /// Desk text at that scale, here and now; bench text as far as there is room.
+  void setTextScale(double scale);
 
  private:
   QWidget* makeRail();
   QAbstractButton* makeRailButton(const Place& place, int number);
   QWidget* makeLookButtons();
+  QPushButton* addLookButton(QLayout& to, const QString& text, const char* name);
+  void makeTextSize();
+  void showTextScale();
   void connectNavigator();
   void showShopPage();
   void showPlacesOrShopPage();
@@ -40,6 +47,7 @@ class MainWindow final : public QMainWindow {
   Workspace& m_workspace;
   Navigator m_navigator;
   QStackedWidget* m_stack = nullptr;
+  QPushButton* m_textSize = nullptr;
   ShopPage* m_shopPage = nullptr;  ///< shown while no shop is open
   std::map<QString, QWidget*> m_places;
   std::map<QString, QAbstractButton*> m_buttons;

@@ -57,6 +57,7 @@ ShopPage::ShopPage(Workspace& workspace, QWidget* parent) : QWidget(parent), m_w
       tr("Beside the shop file a secret key file is made, which seals the records. Keep it apart from the "
          "shop file and its backups. Add people, tools and machines in the Tool crib, from a register "
          "file, and procedure sheets under Sheets."));
+  m_column = column;
   column->addStretch(1);
   connect(open, &QPushButton::clicked, this, [this] {
     openFrom(QFileDialog::getOpenFileName(this, tr("Shop file to open"), QString(), tr("Shop files (*)")));
@@ -85,6 +86,15 @@ QLabel* ShopPage::addHeading(QBoxLayout& column, const QString& text, double siz
   label->setWordWrap(true);
   column.addWidget(label);
   return label;
+}
+
+void ShopPage::addSetting(const QString& heading, QWidget* control, const QString& words) {
+  delete m_column->takeAt(m_column->count() - 1);  // the stretch stays last
+  m_column->addSpacing(24);
+  addHeading(*m_column, heading, 1.3);
+  m_column->addWidget(control, 0, Qt::AlignLeft);
+  addWords(*m_column, words);
+  m_column->addStretch(1);
 }
 
 void ShopPage::addWords(QBoxLayout& column, const QString& text) {

@@ -19,6 +19,8 @@ class ShopPage final : public QWidget {
 
   /// Says in one sentence, where the eye is, what went wrong.
   void sayTrouble(const QString& sentence);
+  /// Something else that is set here, below its heading.
+  void addSetting(const QString& heading, QWidget* control, const QString& words);
   void openFrom(const QString& file);
   /// Makes the shop that the fields describe in this file.
   void makeAt(const QString& file);
@@ -30,6 +32,7 @@ class ShopPage final : public QWidget {
   void addWords(QBoxLayout& column, const QString& text);
 
   Workspace& m_workspace;
+  QBoxLayout* m_column;
   QLabel *m_state, *m_said;
   QLineEdit *m_name, *m_leadName, *m_leadSign, *m_leadPin;
 };

@@ -46,7 +46,7 @@ class SheetWriter {
     const Step& each = m_sheet.steps[index];
     Section out{tr({"Step %1", {std::to_string(index + 1)}}), {}, false};
     for (const std::string& text : each.warnings)
-      out.blocks.push_back(Paragraph{tr({"WARNING: %1", {text}}), Tone::Caution});
+      out.blocks.push_back(Paragraph{tr({"WARNING: %1", {text}}), Tone::Warning});
     for (const std::string& text : each.cautions)
       out.blocks.push_back(Paragraph{tr({"CAUTION: %1", {text}}), Tone::Caution});
     for (const std::string& text : each.notes)
@@ -72,13 +72,19 @@ class SheetWriter {
       case StepKind::Check:
         return tr("Yes or no");
       case StepKind::Measure:
-        return tr({"Reading in %1, allowed %2 to %3",
-                   {each.unit, each.low.empty() ? "…" : each.low, each.high.empty() ? "…" : each.high}});
+        return readingHeading(each);
       case StepKind::Apply:
         return tr("Batch and expiry");
       default:
         return tr("Remark; batch and expiry of a new part");
     }
+  }
+
+  std::string readingHeading(const Step& each) const {
+    if (each.low.empty() && each.high.empty()) return tr({"Reading (%1)", {each.unit}});
+    if (each.low.empty()) return tr({"Reading (%1), at most %2", {each.unit, each.high}});
+    if (each.high.empty()) return tr({"Reading (%1), at least %2", {each.unit, each.low}});
+    return tr({"Reading (%1), from %2 to %3", {each.unit, each.low, each.high}});
   }
 
   Table secondPerson(const HoldDemand& hold) const {

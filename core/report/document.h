@@ -11,7 +11,7 @@ namespace cw {
 // What a printed or shown document is made of, in order and without a look.
 
 /// Lead: what the document comes to. Headline: to be read across a room.
-enum class Tone { Plain, Strong, Quiet, Caution, Lead, Headline };
+enum class Tone { Plain, Strong, Quiet, Caution, Lead, Headline, Warning };
 
 struct Paragraph {
   std::string text;

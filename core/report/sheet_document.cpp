@@ -142,7 +142,7 @@ class SheetReader {
     out.blocks.push_back(
         Paragraph{tr({"Step %1, %2", {std::to_string(number), std::string(word(step.kind))}}), Tone::Quiet});
     for (const std::string& text : step.warnings)
-      out.blocks.push_back(Paragraph{tr({"WARNING: %1", {text}}), Tone::Caution});
+      out.blocks.push_back(Paragraph{tr({"WARNING: %1", {text}}), Tone::Warning});
     for (const std::string& text : step.cautions)
       out.blocks.push_back(Paragraph{tr({"CAUTION: %1", {text}}), Tone::Caution});
     for (const std::string& text : step.notes) out.blocks.push_back(Paragraph{tr({"NOTE: %1", {text}})});

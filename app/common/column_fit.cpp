@@ -1,0 +1,80 @@
+#include "app/common/column_fit.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QRegularExpression>
+#include <QTableView>
+#include <algorithm>
+#include <numeric>
+
+namespace cw {
+namespace {
+
+constexpr int kCellMargin = 16, kMostRowsMeasured = 200;
+
+int widestWord(const QString& text, const QFontMetrics& metrics) {
+  static const QRegularExpression kBreaks(QStringLiteral("[ \\n]+"));
+  int out = 0;
+  for (const QString& word : text.split(kBreaks, Qt::SkipEmptyParts))
+    out = std::max(out, metrics.horizontalAdvance(word));
+  return out;
+}
+
+/// The columns to show in so much room: the first and last at least.
+std::vector<int> columnsIn(int room, const std::vector<int>& least) {
+  std::vector<int> shown(least.size());
+  std::iota(shown.begin(), shown.end(), 0);
+  const auto width = [&] {
+    return std::accumulate(shown.begin(), shown.end(), 0, [&](int sum, int column) {
+      return sum + least[static_cast<std::size_t>(column)];
+    });
+  };
+  while (shown.size() > 2 && width() > room) shown.erase(shown.end() - 2);
+  return shown;
+}
+
+}  // namespace
+
+ColumnFit::ColumnFit(QTableView& list) : QObject(&list), m_list(list) {
+  list.horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  list.viewport()->installEventFilter(this);
+  list.horizontalHeader()->installEventFilter(this);
+  connect(list.model(), &QAbstractItemModel::modelReset, this, &ColumnFit::fit);
+}
+
+bool ColumnFit::eventFilter(QObject* watched, QEvent* event) {
+  const bool outgrown = event->type() == QEvent::Resize || event->type() == QEvent::FontChange;
+  if (outgrown) fit();
+  return QObject::eventFilter(watched, event);
+}
+
+int ColumnFit::leastWidth(int column) const {
+  const QAbstractItemModel& model = *m_list.model();
+  // The heading's sign of sorting takes a letter's room.
+  int out = m_list.horizontalHeader()->fontMetrics().horizontalAdvance(
+                model.headerData(column, Qt::Horizontal).toString()) +
+            kCellMargin;
+  const QFontMetrics metrics = m_list.fontMetrics();
+  for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
+    out = std::max(out, widestWord(model.index(row, column).data().toString(), metrics));
+  return out + kCellMargin;
+}
+
+void ColumnFit::fit() {
+  const int count = m_list.model()->columnCount(), room = m_list.viewport()->width();
+  if (count == 0) return;
+  std::vector<int> least;
+  for (int column = 0; column < count; ++column) least.push_back(leastWidth(column));
+  const std::vector<int> shown = columnsIn(room, least);
+  int spare = room;
+  for (const int column : shown) spare -= least[static_cast<std::size_t>(column)];
+  for (int column = 0; column < count; ++column)
+    m_list.setColumnHidden(column, std::find(shown.begin(), shown.end(), column) == shown.end());
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    const int share = std::max(0, spare) / static_cast<int>(shown.size() - i);
+    spare -= share;
+    m_list.setColumnWidth(shown[i], least[static_cast<std::size_t>(shown[i])] + share);
+  }
+}
+
+}  // namespace cw

@@ -1,0 +1,27 @@
+#pragma once
+#include <QObject>
+
+class QTableView;
+
+namespace cw {
+
+/// Shares a list's width among its columns so that no word is cut. Where there is no room for all, as with
+/// large text, the first and the last stay and those between leave, the last of them first: what they say
+/// stands beside the list anyway.
+class ColumnFit final : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit ColumnFit(QTableView& list);
+  void fit();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  int leastWidth(int column) const;
+
+  QTableView& m_list;
+};
+
+}  // namespace cw

@@ -1,0 +1,190 @@
+#include "tests/app/walk/bench_walk.h"
+
+#include <gtest/gtest.h>
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/common/joint_view.h"
+#include "app/common/wording.h"
+
+namespace cw {
+namespace {
+
+QString nameOfStage(Stage stage) {
+  switch (stage) {
+    case Stage::Start:
+      return QStringLiteral("start");
+    case Stage::Resume:
+      return QStringLiteral("resume");
+    case Stage::ReadWarnings:
+      return QStringLiteral("warnings");
+    case Stage::Act:
+      return QStringLiteral("act");
+    case Stage::Check:
+      return QStringLiteral("check");
+    case Stage::Measure:
+      return QStringLiteral("measure");
+    case Stage::Apply:
+      return QStringLiteral("apply");
+    case Stage::Hold:
+      return QStringLiteral("hold");
+    case Stage::HandStart:
+      return QStringLiteral("hand start");
+    case Stage::ConfirmCondition:
+      return QStringLiteral("condition");
+    case Stage::SetTool:
+      return QStringLiteral("set wrench");
+    case Stage::CountPass:
+      return QStringLiteral("early pass");
+    case Stage::WitnessBeforeFinal:
+      return QStringLiteral("second person");
+    case Stage::TightenPosition:
+      return QStringLiteral("final pass");
+    case Stage::CheckPass:
+      return QStringLiteral("check pass");
+    case Stage::Finish:
+      return QStringLiteral("finish");
+    default:
+      return QStringLiteral("other stage");
+  }
+}
+
+constexpr int kMostStages = 120;
+
+}  // namespace
+
+BenchWalk::BenchWalk(Walk& walk)
+    : m_walk(walk), m_bench(dynamic_cast<BenchPlace&>(*walk.window().placeWidget(QStringLiteral("bench")))) {}
+
+template <class Widget>
+Widget* BenchWalk::shown(const char* name) const {
+  for (Widget* widget : m_bench.findChildren<Widget*>(QLatin1String(name)))
+    if (widget->isVisible()) return widget;
+  return nullptr;
+}
+
+void BenchWalk::type(const char* field, const QString& text) const {
+  if (auto* line = shown<QLineEdit>(field)) line->setText(text);
+}
+
+void BenchWalk::press(const char* button) const {
+  if (auto* found = shown<QPushButton>(button); found != nullptr && found->isEnabled()) return found->click();
+  ADD_FAILURE() << "nobody can press " << button << " at " << fromQt(nameOfStage(stage()));
+}
+
+void BenchWalk::look(const QString& state) {
+  if (m_seen.insert(state).second) m_walk.look(QStringLiteral("bench"), state);
+}
+
+void BenchWalk::start(const QString& sheet) {
+  press("startJobButton");
+  type("workOrderField", QStringLiteral("WO 4502"));
+  auto* choice = shown<QComboBox>("sheetChoice");
+  ASSERT_NE(choice, nullptr);
+  choice->setCurrentIndex(choice->findText(sheet, Qt::MatchStartsWith));
+  auto* person = shown<QComboBox>("personChoice");
+  person->setCurrentIndex(person->findData(QStringLiteral("mira")));
+  look(QStringLiteral("start"));
+  type("pinField", QStringLiteral("0000"));
+  press("startButton");
+  look(QStringLiteral("start refused"));
+  type("pinField", QStringLiteral("2468"));
+  press("startButton");
+}
+
+void BenchWalk::walkJob(const QString& sheet) {
+  look(QStringLiteral("jobs"));
+  start(sheet);
+  for (int turn = 0; turn < kMostStages && !job().finished; ++turn) {
+    look(nameOfStage(stage()));
+    detours();
+    doStage();
+  }
+  ASSERT_TRUE(job().finished) << "stuck at " << fromQt(nameOfStage(stage()));
+  look(QStringLiteral("finished"));
+  press("sealButton");
+  if (m_seen.insert(QStringLiteral("sealed")).second)
+    m_walk.look(QStringLiteral("records"), QStringLiteral("just sealed"));
+  m_walk.window().show(QStringLiteral("bench"));
+}
+
+/// What a stage has beside its straight way on.
+void BenchWalk::detours() {
+  auto* joint = shown<JointView>("jointView");
+  if (joint != nullptr && (stage() == Stage::HandStart || stage() == Stage::CheckPass)) {
+    QTest::keyClick(joint, Qt::Key_Space);
+    look(nameOfStage(stage()) + QStringLiteral(", one chosen"));
+    QTest::keyClick(joint, Qt::Key_Space);
+  }
+  if (stage() == Stage::TightenPosition && job().steps[next(job()).step].tightening.tightened.size() == 2) {
+    look(QStringLiteral("final pass, two done"));
+    type("readingField", QStringLiteral("650"));
+    press("mainButton");
+    look(QStringLiteral("reading refused"));
+    type("readingField", QString());
+    everyWayOut();
+    pauseAndResume();
+  }
+  if (stage() == Stage::Check) setAsideOnce();
+}
+
+void BenchWalk::everyWayOut() {
+  if (!m_seen.insert(QStringLiteral("ways out")).second) return;
+  press("troubleButton");
+  auto* way = shown<QComboBox>("wayChoice");
+  ASSERT_NE(way, nullptr);
+  for (int i = 0; i < way->count(); ++i) {
+    way->setCurrentIndex(i);
+    look(QStringLiteral("out, ") + way->currentData().toString());
+  }
+  press("backToStepButton");
+}
+
+void BenchWalk::pauseAndResume() {
+  if (m_seen.contains(QStringLiteral("resume"))) return;
+  press("pauseButton");
+  look(QStringLiteral("jobs, one open"));
+  press("openJobButton");
+  look(QStringLiteral("who goes on"));
+  press("goOnButton");
+  look(QStringLiteral("resume"));
+  type("pinField", QStringLiteral("2468"));
+  press("mainButton");
+}
+
+void BenchWalk::setAsideOnce() {
+  if (m_seen.contains(QStringLiteral("after setting aside"))) return;
+  press("asideButton");
+  type("reasonField", QStringLiteral("the gauge is away for repair until tomorrow"));
+  press("mainButton");
+  look(QStringLiteral("after setting aside"));
+}
+
+void BenchWalk::beWitness() {
+  const auto& set = job().steps[next(job()).step].tightening.set;
+  type("signField", QStringLiteral("tomas"));
+  type("pinField", QStringLiteral("0000"));
+  type("countField", QString::number(job().sheet.joints.front().order.size()));
+  if (set) {
+    type("toolField", toQt(set->tool));
+    type("settingField", toQt(set->setting.digits));
+  }
+  press("mainButton");
+  look(nameOfStage(stage()) + QStringLiteral(", refused"));
+  type("pinField", QStringLiteral("3579"));
+}
+
+void BenchWalk::doStage() {
+  if (auto* renewed = shown<QCheckBox>("renewedCheck")) renewed->setChecked(true);
+  type("batchField", QStringLiteral("MO-2291"));
+  if (stage() == Stage::Measure) type("readingField", QStringLiteral("0.0010"));
+  if (stage() == Stage::Hold || stage() == Stage::WitnessBeforeFinal) beWitness();
+  if (stage() == Stage::Resume) type("pinField", QStringLiteral("2468"));
+  press("mainButton");
+}
+
+}  // namespace cw

@@ -1,0 +1,38 @@
+#pragma once
+#include "app/bench/bench_place.h"
+#include "app/bench/run_panel.h"
+#include "tests/app/walk/walk.h"
+
+namespace cw {
+
+/// Takes the bench through whole jobs of the demo shop and looks at every state that it has not seen yet.
+class BenchWalk {
+ public:
+  explicit BenchWalk(Walk& walk);
+
+  /// From the list of jobs to the sealed record, by the sheet whose title begins so.
+  void walkJob(const QString& sheet);
+
+ private:
+  void look(const QString& state);
+  void start(const QString& sheet);
+  void doStage();
+  void detours();
+  void everyWayOut();
+  void pauseAndResume();
+  void setAsideOnce();
+  void beWitness();
+  Stage stage() const { return m_bench.run()->stage(); }
+  const Job& job() const { return *m_bench.run()->session()->job(); }
+
+  template <class Widget>
+  Widget* shown(const char* name) const;
+  void type(const char* field, const QString& text) const;
+  void press(const char* button) const;
+
+  Walk& m_walk;
+  BenchPlace& m_bench;
+  std::set<QString> m_seen;
+};
+
+}  // namespace cw

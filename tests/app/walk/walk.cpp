@@ -1,0 +1,169 @@
+#include "tests/app/walk/walk.h"
+
+#include <QAbstractScrollArea>
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QImage>
+#include <QScrollBar>
+#include <algorithm>
+
+#include "app/common/measures.h"
+#include "tests/app/walk/control_checks.h"
+#include "tests/app/walk/text_checks.h"
+
+namespace cw {
+namespace {
+
+constexpr QSize kLeast(1024, 600), kUsual(1280, 800), kLarge(1920, 1080);
+
+void append(Complaints& to, Complaints more) {
+  to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+QImage pictureOf(QWidget& window) {
+  return window.grab().toImage().convertToFormat(QImage::Format_RGB32);
+}
+
+QStringList knownSlips() {
+  QFile file(QStringLiteral(CW_TEST_DATA "/walk/known.txt"));
+  QStringList out;
+  if (file.open(QIODevice::ReadOnly))
+    for (const QString& line : QString::fromUtf8(file.readAll()).split(QLatin1Char('\n')))
+      if (!line.isEmpty() && !line.startsWith(QLatin1Char('#'))) out << line;
+  return out;
+}
+
+bool isKnown(const QString& what) {
+  static const QStringList kKnown = knownSlips();
+  return std::any_of(kKnown.begin(), kKnown.end(),
+                     [&](const QString& line) { return what.startsWith(line); });
+}
+
+QString cell(const Least& least) {
+  return (least.seen() ? QString::number(least.value(), 'f', 1) : QStringLiteral("-")).rightJustified(8);
+}
+
+}  // namespace
+
+QString WalkLook::text() const {
+  return QStringLiteral("%1 %2 %")
+      .arg(scheme == Scheme::Light ? QLatin1String("light") : QLatin1String("dark"))
+      .arg(scale * 100);
+}
+
+WalkReport& WalkReport::theOne() {
+  static WalkReport report;
+  return report;
+}
+
+void WalkReport::complain(const QString& page, const QString& state, const QString& where,
+                          const Complaints& complaints) {
+  for (const Complaint& one : complaints) {
+    const QString what = QStringLiteral("%1: %2 %3").arg(one.check, one.widget, one.what);
+    const QString slip = QStringLiteral("%1, %2: %3").arg(page, state, what);
+    m_slips[slip].insert(where);
+    if (!isKnown(what)) m_unknown.insert(slip);
+  }
+}
+
+QString WalkReport::table() const {
+  QString out =
+      QStringLiteral("%1%2 texts  number    text   label    desk contrast outline  target     gap\n")
+          .arg(QStringLiteral("page").leftJustified(10), QStringLiteral("state").leftJustified(24));
+  for (const auto& [key, row] : m_rows) {
+    out += key.first.leftJustified(10) + key.second.leftJustified(24) +
+           QString::number(row.texts).rightJustified(6);
+    for (const Least& height : row.height) out += cell(height);
+    for (const Least& least : {row.contrast, row.outline, row.target, row.gap}) out += cell(least);
+    out += QLatin1Char('\n');
+  }
+  return out;
+}
+
+QString WalkReport::slips(std::size_t most, bool known) const {
+  QString out;
+  std::size_t count = 0;
+  for (const auto& [slip, where] : m_slips) {
+    if (!known && !m_unknown.contains(slip)) continue;
+    if (++count > most) break;
+    const QStringList places(where.begin(), where.end());
+    out += slip + QStringLiteral("  [") + places.join(QStringLiteral("; ")) + QStringLiteral("]\n");
+  }
+  return out;
+}
+
+void settle() {
+  for (int turn = 0; turn < 4; ++turn) QApplication::processEvents();
+}
+
+std::vector<QSize> Walk::sizes() const {
+  if (m_look.scale > 1) return {kUsual, kLarge};
+  return {kLeast, kLarge, kUsual};
+}
+
+void Walk::look(const QString& page, const QString& state) {
+  Worst& measured = WalkReport::theOne().measured(page, state);
+  for (const QSize& size : sizes()) {
+    m_window.resize(size);
+    settle();
+    const QImage picture = pictureOf(m_window);
+    Complaints complaints = check(measured, picture);
+    append(complaints, checkScrolledDown(measured));
+    if (size == kUsual) append(complaints, checkFocusOrder(m_window));
+    WalkReport::theOne().complain(
+        page, state, QStringLiteral("%1×%2 %3").arg(size.width()).arg(size.height()).arg(m_look.text()),
+        complaints);
+    save(page, state, size, picture);
+  }
+}
+
+Complaints Walk::check(Worst& measured, const QImage& picture) const {
+  const double dots = pixels(1, &m_window);
+  const std::vector<PaintedText> texts = paintedText(m_window);
+  measured.texts = std::max(measured.texts, texts.size());
+  Complaints out = checkHeights(texts, dots, m_look.scale, measured);
+  append(out, checkContrast(texts, picture, measured));
+  append(out, checkCut(texts));
+  append(out, checkOverlap(texts));
+  append(out, checkProportional(texts));
+  append(out, checkControls(m_window, picture, measured));
+  append(out, checkNames(m_window));
+  append(out, checkAcross(m_window));
+  if (m_window.shownPlace() == QLatin1String("bench")) append(out, checkTargets(m_window, dots, measured));
+  return out;
+}
+
+/// What stands below the edge of something that scrolls.
+Complaints Walk::checkScrolledDown(Worst& measured) const {
+  std::vector<QScrollBar*> down;
+  for (const auto* area : m_window.findChildren<QAbstractScrollArea*>())
+    if (area->isVisible() && area->verticalScrollBar()->maximum() > 0)
+      down.push_back(area->verticalScrollBar());
+  if (down.empty()) return {};
+  std::vector<int> before;
+  for (QScrollBar* bar : down) {
+    before.push_back(bar->value());
+    bar->setValue(bar->maximum());
+  }
+  settle();
+  const QImage picture = pictureOf(m_window);
+  const Complaints out = check(measured, picture);
+  for (std::size_t i = 0; i < down.size(); ++i) down[i]->setValue(before[i]);
+  return out;
+}
+
+void Walk::save(const QString& page, const QString& state, const QSize& size, const QImage& picture) const {
+  if (size != kUsual && (m_look.scheme == Scheme::Dark || m_look.scale > 1)) return;
+  const QString folder = QStringLiteral(CW_PICTURES "/walk");
+  QDir().mkpath(folder);
+  QString name = QStringLiteral("%1_%2_%3_%4")
+                     .arg(page, state)
+                     .arg(size.width())
+                     .arg(m_look.scheme == Scheme::Light ? QLatin1String("light") : QLatin1String("dark"));
+  if (m_look.scale > 1) name += QStringLiteral("_%1").arg(m_look.scale * 100);
+  picture.save(folder + QLatin1Char('/') + name.replace(QLatin1Char(' '), QLatin1Char('_')) +
+               QStringLiteral(".png"));
+}
+
+}  // namespace cw
