@@ -2,6 +2,7 @@
 
 #include "app/figures/figure.h"
 #include "app/figures/order_page.h"
+#include "app/figures/settling_page.h"
 #include "app/figures/thread_pages.h"
 #include "app/figures/torque_pages.h"
 #include "app/figures/wrench_pages.h"
@@ -21,6 +22,7 @@ const std::vector<Figure>& figures() {
        makeStrippingPage},
       {QStringLiteral("angle"), QT_TRANSLATE_NOOP("figures", "Angle after snug"), makeAnglePage},
       {QStringLiteral("order"), QT_TRANSLATE_NOOP("figures", "Order"), makeOrderPage},
+      {QStringLiteral("settling"), QT_TRANSLATE_NOOP("figures", "Orders compared"), makeSettlingPage},
   };
   return kFigures;
 }

@@ -1,0 +1,14 @@
+#pragma once
+#include "core/joint/settling_way.h"
+#include "core/report/document.h"
+#include "core/report/wording.h"
+
+namespace cw {
+
+/// The passes of one way in numbers, and what one full round more buys.
+Document settlingDocument(const SettlingOutcome& outcome, const Wording& wording);
+
+/// What the prediction is made from and what it leaves out; stands wherever one is shown.
+std::vector<Message> settlingLimits();
+
+}  // namespace cw
