@@ -32,21 +32,22 @@ Document rehearsalDocument(const ImportRehearsal& rehearsal, const QString& file
   out.title = fromQt(fileName);
   const int rows = static_cast<int>(rehearsal.rows), refused = static_cast<int>(rehearsal.refused.size());
   if (rehearsal.kind)
-    out.subtitle = fromQt(ImportText::tr("%1, %n row(s)", nullptr, rows).arg(kindText(*rehearsal.kind)));
+    out.subtitle =
+        fromQt(ImportText::tr("%1, rows in the file: %2").arg(kindText(*rehearsal.kind)).arg(rows));
   Section section{"", {}, false};
   if (rehearsal.clean()) {
     section.blocks.push_back(Paragraph{
-        fromQt(ImportText::tr("Nothing is wrong with it. All %n row(s) are taken in when somebody signs.",
-                              nullptr, rows)),
+        fromQt(ImportText::tr("Nothing is wrong with it. Rows that are taken in when somebody signs: %1.")
+                   .arg(rows)),
         Tone::Lead});
     out.sections.push_back(std::move(section));
     return out;
   }
-  section.blocks.push_back(
-      Paragraph{fromQt(ImportText::tr("%n row(s) cannot be taken in, so none is. Mend them in the file and "
-                                      "choose it again.",
-                                      nullptr, refused)),
-                Tone::Lead});
+  section.blocks.push_back(Paragraph{
+      fromQt(ImportText::tr(
+                 "Rows that cannot be taken in: %1. So none is; mend them in the file and choose it again.")
+                 .arg(refused)),
+      Tone::Lead});
   Table table{{{fromQt(ImportText::tr("Where")), 12},
                {fromQt(ImportText::tr("Column")), 20},
                {fromQt(ImportText::tr("Value")), 20},

@@ -145,14 +145,12 @@ void LibraryPlace::showRehearsal(const QString& path, const std::string& csv,
   for (QPushButton* button : {m_copy, m_change, m_withdraw, m_export}) button->hide();
   if (!rehearsal.clean()) return;
   m_page->form()->ask(
-      {tr("%n row(s) are taken into the shop's library.", nullptr, static_cast<int>(rehearsal.rows)),
-       tr("Take them in"),
-       {}},
+      {tr("Rows taken into the shop's library: %1.").arg(rehearsal.rows), tr("Take them in"), {}},
       [this, csv](const Signed& by) {
         m_page->say(tr("Taking them in …"));
         return m_workspace.importLibrary(csv, by, [this](const Result<std::size_t>& taken) {
           if (taken)
-            m_page->say(tr("%n row(s) taken in.", nullptr, static_cast<int>(*taken)));
+            m_page->say(tr("Rows taken in: %1.").arg(*taken));
           else
             m_page->sayTrouble(wordedWithPlace(taken.error()));
           emit imported();

@@ -152,7 +152,7 @@ TEST_F(OwnLibrary, ListsEveryBadRowOfATableAndTakesNone) {
                                      "three,,both,0.25,1,mm,,80,100,ksi,seen,drawing,Lena,\n"
                                      "8.8,,both,0.25,1,in,,80,100,ksi,seen,drawing,Lena,\n"));
   EXPECT_THAT(text(*place.page()).toStdString(),
-              AllOf(HasSubstr("3 row"), HasSubstr("line 3"), HasSubstr("line 4"), HasSubstr("line 5"),
+              AllOf(HasSubstr("taken in: 3"), HasSubstr("line 3"), HasSubstr("line 4"), HasSubstr("line 5"),
                     HasSubstr("Yield stress"), HasSubstr("mixes two systems")));
   EXPECT_FALSE(knows("one"));
   showAll(place, QStringLiteral("library_import_refused"));
