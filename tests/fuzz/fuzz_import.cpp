@@ -11,13 +11,6 @@ namespace {
 
 using fuzz::require;
 
-void checkFindings(const Findings& findings) {
-  for (const Finding& finding : findings) {
-    require(!finding.code.empty() && !finding.problem.empty(), "a finding has a code and a problem");
-    require(isUtf8(sentence(finding)), "a finding is UTF-8");
-  }
-}
-
 /// What is written is read back, and a second writing changes nothing.
 void checkRoundTrip(const Library& library) {
   for (const RowKind kind : kRowKinds) {
@@ -37,7 +30,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const std::string_view csv = fuzz::text(data, size);
   if (const auto table = parseCsv(csv); !table) fuzz::checkRefusal(table.error());
   const ImportRehearsal rehearsal = rehearseImport(shippedCatalogue(), csv);
-  checkFindings(rehearsal.findings);
+  for (const Error& refusal : rehearsal.refused) fuzz::checkRefusal(refusal);
   const auto joined = imported(shippedCatalogue(), rehearsal);
   require(joined.has_value() == rehearsal.clean(), "clean tables are imported, others are not");
   if (!joined) {

@@ -61,7 +61,7 @@ TEST_F(QuickJointByCommand, ThatTheGuardStopsNeedsALead) {
 
 TEST_F(QuickJointByCommand, IsEitherASheetOrAFile) {
   EXPECT_EQ(start("quick.json", {"--sheet", "019ab0c4-5e00-7a10-8f3e-6d2b41c07e01"}).exit, 2);
-  EXPECT_EQ(start("missing.json").exit, 3);
+  EXPECT_EQ(start("missing.json").exit, 2);
 }
 
 }  // namespace
