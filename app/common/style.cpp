@@ -1,6 +1,7 @@
 #include "app/common/style.h"
 
 #include <QComboBox>
+#include <QPushButton>
 #include <QStyleFactory>
 #include <QStyleOption>
 #include <QWidget>
@@ -23,7 +24,14 @@ bool isMain(const QWidget* widget) {
 }
 
 }  // namespace
+
 WorkshopStyle::WorkshopStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+
+/// Enter presses the button that has the keyboard, as Space does.
+void WorkshopStyle::polish(QWidget* widget) {
+  QProxyStyle::polish(widget);
+  if (auto* button = qobject_cast<QPushButton*>(widget)) button->setAutoDefault(true);
+}
 
 void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                                   const QWidget* widget) const {
@@ -31,6 +39,10 @@ void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
     case PE_PanelButtonCommand:
       return drawButton(option, painter, isMain(widget));
     case PE_PanelLineEdit:
+      // The field inside a choice has no frame of its own.
+      if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
+          frame != nullptr && frame->lineWidth == 0)
+        return;
       return drawField(option, painter);
     case PE_IndicatorCheckBox:
       return drawCheck(option, painter);

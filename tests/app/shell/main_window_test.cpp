@@ -18,12 +18,13 @@ class Window : public DeskTest {
 };
 
 TEST_F(Window, OpensOnTheBenchWhereTheKeyboardStartsAJob) {
+  MainWindow::applyLook();
   open();
   MainWindow window(workspace);
   window.QMainWindow::show();
   QApplication::setActiveWindow(&window);
   EXPECT_EQ(focused(), "startJobButton");
-  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
   EXPECT_EQ(focused(), "workOrderField");
 }
 
