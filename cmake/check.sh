@@ -1,6 +1,6 @@
 #!/bin/sh
 # Installs what is missing, builds everything with address and undefined-behaviour sanitizers and runs
-# every test; then builds the program as it is used and plays the demo with it.
+# every test; builds the program as it is used, kills it again and again, and plays the demo with it.
 set -eu
 top=$(cd "$(dirname "$0")/.." && pwd)
 . "$top/cmake/packages.sh"
@@ -10,18 +10,22 @@ need $run_packages $check_packages
 
 export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 TZ=UTC ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1
 export LSAN_OPTIONS=suppressions=$top/cmake/leaks.txt
-tree=$top/build-check
+sanitised=$top/build-check
 say "building the tests, sanitised"
-configure "$tree" dev-asan.cmake
-cmake --build "$tree" || stop "the sanitised build failed; the messages above say where"
+configure "$sanitised" dev-asan.cmake
+cmake --build "$sanitised" || stop "the sanitised build failed; the messages above say where"
 
-say "building the program as it is used"
+say "building the program as it is used, and the tests that kill it"
 release=$top/build-release
-configure "$release" release.cmake
-cmake --build "$release" --target clampwright || stop "the release build failed; the messages above say where"
+configure "$release" release.cmake -DCW_BUILD_TESTS=ON
+cmake --build "$release" --target clampwright kill_tests ||
+  stop "the release build failed; the messages above say where"
 
 say "running the tests"
-ctest --test-dir "$tree" --output-on-failure -j 2 || stop "tests failed; the messages above say which"
+ctest --test-dir "$sanitised" --output-on-failure -j 2 || stop "tests failed; the messages above say which"
+
+say "killing the program"
+ctest --test-dir "$release" --output-on-failure -j 2 -L kill || stop "tests failed; the messages above say which"
 
 say "playing the demo with the release program"
 demo=$(mktemp -d)

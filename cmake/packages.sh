@@ -29,8 +29,10 @@ need() {
     stop "apt-get could not install:$missing"
 }
 
-# configure TREE CACHE: makes or refreshes a build tree.
+# configure TREE CACHE [OPTION]: makes or refreshes a build tree.
 configure() {
-  cmake -C "$top/cmake/$2" -S "$top" -B "$1" -G Ninja >"$1.log" 2>&1 ||
-    { tail -n 20 "$1.log" >&2; stop "configuring failed; the whole log is $1.log"; }
+  tree=$1 cache=$2
+  shift 2
+  cmake -C "$top/cmake/$cache" "$@" -S "$top" -B "$tree" -G Ninja >"$tree.log" 2>&1 ||
+    { tail -n 20 "$tree.log" >&2; stop "configuring failed; the whole log is $tree.log"; }
 }

@@ -8,13 +8,13 @@ top=$(cd "$(dirname "$0")/.." && pwd)
 # shellcheck disable=SC2086
 need $run_packages
 
-tree=$top/build-release
+release=$top/build-release
 say "building (the first time takes some minutes)"
-configure "$tree" release.cmake
-cmake --build "$tree" --target clampwright || stop "the build failed; the messages above say where"
+configure "$release" release.cmake
+cmake --build "$release" --target clampwright || stop "the build failed; the messages above say where"
 
 demo=${CLAMPWRIGHT_DEMO:-$top/build-demo}
-program=$tree/bin/clampwright
+program=$release/bin/clampwright
 if [ ! -f "$demo/demo.shop" ]; then
   say "playing the demo job"
   "$program" demo --out "$demo" || stop "the demo job failed"
