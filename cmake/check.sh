@@ -1,6 +1,7 @@
 #!/bin/sh
 # Installs what is missing, builds everything with address and undefined-behaviour sanitizers and runs
-# every test; builds the program as it is used, kills it again and again, and plays the demo with it.
+# every test; builds the program as it is used, kills it again and again, walks through its
+# window and plays the demo with it.
 set -eu
 top=$(cd "$(dirname "$0")/.." && pwd)
 . "$top/cmake/packages.sh"
@@ -15,17 +16,17 @@ say "building the tests, sanitised"
 configure "$sanitised" dev-asan.cmake
 cmake --build "$sanitised" || stop "the sanitised build failed; the messages above say where"
 
-say "building the program as it is used, and the tests that kill it"
+say "building the program as it is used, and the tests that need it so"
 release=$top/build-release
 configure "$release" release.cmake -DCW_BUILD_TESTS=ON
-cmake --build "$release" --target clampwright kill_tests ||
+cmake --build "$release" --target clampwright kill_tests app_walk_tests ||
   stop "the release build failed; the messages above say where"
 
 say "running the tests"
 ctest --test-dir "$sanitised" --output-on-failure -j 2 || stop "tests failed; the messages above say which"
 
-say "killing the program"
-ctest --test-dir "$release" --output-on-failure -j 2 -L kill || stop "tests failed; the messages above say which"
+say "killing the program, and walking through its window"
+ctest --test-dir "$release" --output-on-failure -j 2 -L as_used || stop "tests failed; the messages above say which"
 
 say "playing the demo with the release program"
 demo=$(mktemp -d)
