@@ -65,11 +65,11 @@ void QuickPanel::addJoint() {
   m_grade->lineEdit()->setAccessibleName(tr("Grade, as marked"));
   m_grade->addItem(QString());
   std::set<std::string> names;
-  for (const Grade& grade : shippedCatalogue().rows().grades)
+  for (const Grade& grade : m_workspace.catalogue().rows().grades)
     if (names.insert(grade.name).second) m_grade->addItem(toQt(grade.name));
   m_condition = addChoice(tr("The torque holds for threads that are"), "conditionChoice");
   m_condition->addItem(tr("the source does not say"), QString());
-  for (const Condition& condition : shippedCatalogue().rows().conditions)
+  for (const Condition& condition : m_workspace.catalogue().rows().conditions)
     m_condition->addItem(toQt(condition.name), toQt(condition.name));
   m_limit = addChoice(tr("What limits the torque"), "limitChoice");
   m_limit->addItems({tr("what the fastener can bear"), tr("a gasket"), tr("a plastic part"),
@@ -204,7 +204,7 @@ void QuickPanel::judge() {
     return m_verdict->setText(wordedWithPlace(sheet.error()));
   }
   m_drawing->setDrawing(drawingOf(sheet->joints.front()));
-  const auto judged = judgeQuickSheet(*sheet, shippedCatalogue());
+  const auto judged = judgeQuickSheet(*sheet, m_workspace.catalogue());
   if (!judged) return m_verdict->setText(worded(judged.error()));
   showVerdict(*judged);
   action()->setText(tr("Start: %1 × %2 at %3")

@@ -4,6 +4,7 @@
 #include <QSet>
 #include <algorithm>
 
+#include "app/figures/figure.h"
 #include "core/base/near_name.h"
 #include "core/fastener/condition_text.h"
 #include "core/fastener/folded_name.h"
@@ -23,10 +24,6 @@ bool isNotStated(const std::string& text) {
 }
 
 using Choices = std::vector<NameField::Choice>;
-
-const Catalogue& catalogue() {
-  return shippedCatalogue();
-}
 
 QString joinedNames(const std::vector<std::string>& names) {
   QStringList out;
@@ -60,19 +57,19 @@ Result<T> at(const NameField& field, Result<T> found) {
 }
 
 /// The grade by its name alone, whatever the size.
-Result<QString> gradeNamed(const std::string& text) {
+Result<QString> gradeNamed(const Catalogue& catalogue, const std::string& text) {
   const std::string wanted = foldedName(text);
   const auto means = [&](const std::string& name) { return foldedName(name) == wanted; };
-  for (const Grade& grade : catalogue().rows().grades)
+  for (const Grade& grade : catalogue.rows().grades)
     if (means(grade.name) || std::any_of(grade.aliases.begin(), grade.aliases.end(), means))
       return toQt(grade.name);
-  const auto refused = catalogue().grade(text, catalogue().rows().threads.front());
+  const auto refused = catalogue.grade(text, catalogue.rows().threads.front());
   return refused.map([](const Grade& grade) { return toQt(grade.name); });
 }
 
-Result<QString> faceNamed(const std::string& text) {
+Result<QString> faceNamed(const Catalogue& catalogue, const std::string& text) {
   std::vector<std::string_view> kinds;
-  for (const Head& head : catalogue().rows().heads) {
+  for (const Head& head : catalogue.rows().heads) {
     if (head.kind == text) return toQt(text);
     kinds.push_back(head.kind);
   }
@@ -84,81 +81,86 @@ Result<QString> faceNamed(const std::string& text) {
 
 }  // namespace
 
-NameField* threadField(bool optional) {
+NameField* threadField(const FigureDesk& desk, bool optional) {
   return new NameField(
       {QStringLiteral("thread"), Texts::tr("Thread"), Texts::tr("M8, M8x1, 3/8-16 UNC, #10-32"), optional},
       choicesOf(
-          catalogue().rows().threads, [](const Thread& row) { return row.designation; },
+          desk.catalogue().rows().threads, [](const Thread& row) { return row.designation; },
           [](const Thread& row) { return toQt(row.note); }),
-      [](const std::string& text, DecimalMark) {
-        return catalogue().thread(text).map([](const Thread& thread) { return toQt(thread.designation); });
+      [&desk](const std::string& text, DecimalMark) {
+        return desk.catalogue().thread(text).map(
+            [](const Thread& thread) { return toQt(thread.designation); });
       });
 }
 
-NameField* gradeField(bool optional) {
+NameField* gradeField(const FigureDesk& desk, bool optional) {
   return new NameField(
       {QStringLiteral("grade"), Texts::tr("Strength grade"), Texts::tr("8.8, A2-70, SAE 5"), optional},
-      namedChoices(catalogue().rows().grades),
-      [](const std::string& text, DecimalMark) { return gradeNamed(text); });
+      namedChoices(desk.catalogue().rows().grades),
+      [&desk](const std::string& text, DecimalMark) { return gradeNamed(desk.catalogue(), text); });
 }
 
-NameField* conditionField(const char* name, const QString& label, ConditionOf what, bool optional) {
+NameField* conditionField(const FigureDesk& desk, const char* name, const QString& label, ConditionOf what,
+                          bool optional) {
   const bool mayBeUnknown = what == ConditionOf::Specification;
-  Choices choices = namedChoices(catalogue().rows().conditions);
+  Choices choices = namedChoices(desk.catalogue().rows().conditions);
   if (mayBeUnknown) choices.push_back({QLatin1String(kNotStated), Texts::tr("unknown")});
   return new NameField({QLatin1String(name), label, Texts::tr("dry, oiled, K 0.2 or µ 0.12"), optional},
-                       choices, [mayBeUnknown](const std::string& text, DecimalMark mark) -> Result<QString> {
+                       choices,
+                       [&desk, mayBeUnknown](const std::string& text, DecimalMark mark) -> Result<QString> {
                          if (mayBeUnknown && isNotStated(text)) return QString::fromLatin1(kNotStated);
-                         CW_TRY(condition, writtenCondition(text, catalogue(), mark));
+                         CW_TRY(condition, writtenCondition(text, desk.catalogue(), mark));
                          return toQt(condition.name);
                        });
 }
 
-NameField* faceField() {
-  return new NameField({QStringLiteral("face"), Texts::tr("What turns on the part"),
-                        Texts::tr("hex, hex flange, washer"), true},
-                       choicesOf(
-                           catalogue().rows().heads, [](const Head& row) { return row.kind; },
-                           [](const Head&) { return QString(); }),
-                       [](const std::string& text, DecimalMark) { return faceNamed(text); });
+NameField* faceField(const FigureDesk& desk) {
+  return new NameField(
+      {QStringLiteral("face"), Texts::tr("What turns on the part"), Texts::tr("hex, hex flange, washer"),
+       true},
+      choicesOf(
+          desk.catalogue().rows().heads, [](const Head& row) { return row.kind; },
+          [](const Head&) { return QString(); }),
+      [&desk](const std::string& text, DecimalMark) { return faceNamed(desk.catalogue(), text); });
 }
 
-NameField* materialField(bool optional) {
+NameField* materialField(const FigureDesk& desk, bool optional) {
   return new NameField(
       {QStringLiteral("material"), Texts::tr("Tapped material"), Texts::tr("grey iron, 6061, steel S235"),
        optional},
-      namedChoices(catalogue().rows().materials), [](const std::string& text, DecimalMark) {
-        return catalogue().material(text).map([](const TappedMaterial& row) { return toQt(row.name); });
+      namedChoices(desk.catalogue().rows().materials), [&desk](const std::string& text, DecimalMark) {
+        return desk.catalogue().material(text).map([](const TappedMaterial& row) { return toQt(row.name); });
       });
 }
 
-Result<Thread> threadIn(const NameField& field) {
-  return at(field, catalogue().thread(field.text()));
+Result<Thread> threadIn(const FigureDesk& desk, const NameField& field) {
+  return at(field, desk.catalogue().thread(field.text()));
 }
 
-Result<std::optional<Grade>> gradeIn(const NameField& field, const Thread& thread) {
+Result<std::optional<Grade>> gradeIn(const FigureDesk& desk, const NameField& field, const Thread& thread) {
   if (field.empty()) return std::optional<Grade>();
-  return at(field, catalogue().grade(field.text(), thread)).map([](const Grade& row) {
+  return at(field, desk.catalogue().grade(field.text(), thread)).map([](const Grade& row) {
     return std::optional(row);
   });
 }
 
-Result<std::optional<Condition>> conditionIn(const NameField& field) {
+Result<std::optional<Condition>> conditionIn(const FigureDesk& desk, const NameField& field) {
   if (field.empty() || isNotStated(field.text())) return std::optional<Condition>();
-  return at(field, writtenCondition(field.text(), catalogue(), field.numberMark()))
+  return at(field, writtenCondition(field.text(), desk.catalogue(), field.numberMark()))
       .map([](const Condition& row) { return std::optional(row); });
 }
 
-Result<std::optional<BearingFace>> faceIn(const NameField& field, const Thread& thread) {
+Result<std::optional<BearingFace>> faceIn(const FigureDesk& desk, const NameField& field,
+                                          const Thread& thread) {
   if (field.empty()) return std::optional<BearingFace>();
-  return at(field, catalogue().bearingFace(field.text(), thread)).map([](const BearingFace& row) {
+  return at(field, desk.catalogue().bearingFace(field.text(), thread)).map([](const BearingFace& row) {
     return std::optional(row);
   });
 }
 
-Result<std::optional<TappedMaterial>> materialIn(const NameField& field) {
+Result<std::optional<TappedMaterial>> materialIn(const FigureDesk& desk, const NameField& field) {
   if (field.empty()) return std::optional<TappedMaterial>();
-  return at(field, catalogue().material(field.text())).map([](const TappedMaterial& row) {
+  return at(field, desk.catalogue().material(field.text())).map([](const TappedMaterial& row) {
     return std::optional(row);
   });
 }

@@ -34,22 +34,22 @@ void FastenerPage::remarkInputs() {
 
 Result<GuardSubject> FastenerForm::subject() const {
   GuardSubject out;
-  CW_TRY(screw, threadIn(*thread));
+  CW_TRY(screw, threadIn(desk, *thread));
   out.thread = screw;
   if (grade != nullptr) {
-    CW_TRY(found, gradeIn(*grade, screw));
+    CW_TRY(found, gradeIn(desk, *grade, screw));
     out.grade = found;
   }
   if (condition != nullptr) {
-    CW_TRY(found, conditionIn(*condition));
+    CW_TRY(found, conditionIn(desk, *condition));
     out.condition = found;
   }
   if (face != nullptr) {
-    CW_TRY(found, faceIn(*face, screw));
+    CW_TRY(found, faceIn(desk, *face, screw));
     out.face = found;
   }
   if (material == nullptr || engagement == nullptr || material->empty() || engagement->empty()) return out;
-  CW_TRY(tapped, materialIn(*material));
+  CW_TRY(tapped, materialIn(desk, *material));
   CW_TRY(length, engagement->stated());
   out.hole = TappedHole{*tapped, length.value()};
   return out;

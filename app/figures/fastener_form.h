@@ -18,6 +18,7 @@ class FastenerPage : public FigurePage {
 
 /// The fields that most of these pages share, added in the order of the calls.
 struct FastenerForm {
+  const FigureDesk& desk;
   NameField* thread = nullptr;
   NameField* grade = nullptr;
   NameField* condition = nullptr;

@@ -8,13 +8,19 @@ class QWidget;
 
 namespace cw {
 
+class Catalogue;
+class Workspace;
+
 /// What all computations of Figures share: what was typed last, by the name of the input, so that "thread"
 /// is typed once for all of them; and the way from one computation to the next.
 class FigureDesk final : public QObject {
   Q_OBJECT
 
  public:
-  using QObject::QObject;
+  explicit FigureDesk(Workspace& workspace) : m_workspace(workspace) {}
+
+  /// The open shop's rows and the shipped ones, as they are now.
+  const Catalogue& catalogue() const;
 
   /// What stands in an input; kept from one start of the program to the next. Numbers are written with a
   /// point, units as on screen.
@@ -27,6 +33,9 @@ class FigureDesk final : public QObject {
  signals:
   void valueChanged(const QString& input, const QString& text);
   void figureWanted(const QString& key);
+
+ private:
+  Workspace& m_workspace;
 };
 
 /// One computation: what the list shows and how its page is made. It is made when it is first shown.

@@ -1,7 +1,12 @@
 #include "app/common/settings.h"
+#include "app/common/workspace.h"
 #include "app/figures/figure.h"
 
 namespace cw {
+
+const Catalogue& FigureDesk::catalogue() const {
+  return m_workspace.catalogue();
+}
 
 QString FigureDesk::valueOf(const QString& input) const {
   return Settings().figureInput(input);

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "app/common/settings.h"
+#include "app/common/workspace.h"
 #include "app/figures/from_specification.h"
 
 namespace cw {
@@ -18,8 +19,8 @@ constexpr int kListMargin = 16, kRowRoom = 8;
 
 }  // namespace
 
-FiguresPlace::FiguresPlace(Navigator& navigator, QWidget* parent)
-    : QWidget(parent), m_list(new QListWidget), m_pages(new QStackedWidget) {
+FiguresPlace::FiguresPlace(Workspace& workspace, Navigator& navigator, QWidget* parent)
+    : QWidget(parent), m_desk(workspace), m_list(new QListWidget), m_pages(new QStackedWidget) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(0, 0, 0, 0);
   across->setSpacing(0);
@@ -36,7 +37,14 @@ FiguresPlace::FiguresPlace(Navigator& navigator, QWidget* parent)
   addStepKey(QKeySequence(Qt::CTRL | Qt::Key_PageDown), 1);
   addStepKey(QKeySequence(Qt::CTRL | Qt::Key_PageUp), -1);
   connect(m_list, &QListWidget::currentRowChanged, this, &FiguresPlace::showRow);
+  connect(&workspace, &Workspace::shopChanged, this, &FiguresPlace::makeAnew);
+  connect(&workspace, &Workspace::libraryChanged, this, &FiguresPlace::makeAnew);
   show(Settings().figure());
+}
+
+/// The pages ask the desk as long as they live.
+FiguresPlace::~FiguresPlace() {
+  delete m_pages;
 }
 
 QWidget* FiguresPlace::makeList() {
@@ -115,8 +123,15 @@ QWidget* FiguresPlace::pageOf(const Figure& figure) {
   return page;
 }
 
-QWidget* makeFiguresPlace(Workspace&, Navigator& navigator, QWidget* parent) {
-  return new FiguresPlace(navigator, parent);
+/// What names can be chosen has changed; what was typed stays with the desk.
+void FiguresPlace::makeAnew() {
+  for (const auto& [key, page] : m_made) delete page;
+  m_made.clear();
+  showRow(m_list->currentRow());
+}
+
+QWidget* makeFiguresPlace(Workspace& workspace, Navigator& navigator, QWidget* parent) {
+  return new FiguresPlace(workspace, navigator, parent);
 }
 
 }  // namespace cw

@@ -18,7 +18,8 @@ class FiguresPlace final : public QWidget {
   Q_OBJECT
 
  public:
-  explicit FiguresPlace(Navigator& navigator, QWidget* parent = nullptr);
+  FiguresPlace(Workspace& workspace, Navigator& navigator, QWidget* parent = nullptr);
+  ~FiguresPlace() override;
 
   void show(const QString& key);
   QString shown() const;
@@ -32,6 +33,7 @@ class FiguresPlace final : public QWidget {
   void fitList();
   QWidget* pageOf(const Figure& figure);
   void showRow(int row);
+  void makeAnew();
   void addStepKey(const QKeySequence& key, int step);
 
   FigureDesk m_desk;

@@ -26,9 +26,9 @@ class StrippingPage final : public FigurePage {
             desk, ThreadTexts::tr("Stripping and engagement"),
             ThreadTexts::tr(
                 "Which gives way first in a tapped hole, and how much thread lets the bolt break first.")) {
-    m_thread = add(threadField());
-    m_grade = add(gradeField());
-    m_material = add(materialField());
+    m_thread = add(threadField(desk));
+    m_grade = add(gradeField(desk));
+    m_material = add(materialField(desk));
     m_engagement =
         add(lengthField("engagement", ThreadTexts::tr("Full thread engaged"), ThreadTexts::tr("12 mm")));
     m_depth =
@@ -37,9 +37,9 @@ class StrippingPage final : public FigurePage {
 
  private:
   Result<Outcome> compute() const override {
-    CW_TRY(thread, threadIn(*m_thread));
-    CW_TRY(grade, gradeIn(*m_grade, thread));
-    CW_TRY(material, materialIn(*m_material));
+    CW_TRY(thread, threadIn(desk(), *m_thread));
+    CW_TRY(grade, gradeIn(desk(), *m_grade, thread));
+    CW_TRY(material, materialIn(desk(), *m_material));
     CW_TRY(engagement, m_engagement->stated());
     CW_TRY(depth, m_depth->statedIfAny());
     TappedHole hole{*material, engagement.value()};
@@ -68,7 +68,7 @@ class AnglePage final : public FigurePage {
       : FigurePage(desk, ThreadTexts::tr("Angle after snug"),
                    ThreadTexts::tr(
                        "How far a steel bolt turns from snug to its clamp load, while all stays elastic.")) {
-    m_thread = add(threadField());
+    m_thread = add(threadField(desk));
     m_load = add(new ForceField(
         {QStringLiteral("angleLoad"), ThreadTexts::tr("Clamp load wanted"), ThreadTexts::tr("17 kN")}));
     m_snug = add(new ForceField(
@@ -82,7 +82,7 @@ class AnglePage final : public FigurePage {
 
  private:
   Result<Outcome> compute() const override {
-    CW_TRY(thread, threadIn(*m_thread));
+    CW_TRY(thread, threadIn(desk(), *m_thread));
     CW_TRY(load, m_load->stated());
     CW_TRY(snug, m_snug->stated());
     CW_TRY(plain, m_plain->stated());

@@ -38,9 +38,9 @@ class ConvertPage final : public FastenerPage {
             PageTexts::tr("One torque in every unit, by exact factors. With thread and grade the guard says "
                           "whether it makes sense.")) {
     m_torque = add(torqueField("torque", PageTexts::tr("Torque as stated")));
-    m_form.thread = add(threadField(true));
-    m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is stated for"),
+    m_form.thread = add(threadField(desk, true));
+    m_form.grade = add(gradeField(desk, true));
+    m_form.condition = add(conditionField(desk, "condition", PageTexts::tr("Condition it is stated for"),
                                           ConditionOf::Specification, true));
   }
 
@@ -51,7 +51,7 @@ class ConvertPage final : public FastenerPage {
   }
   Result<std::optional<GuardSubject>> subject() const override { return subjectOf(m_form); }
 
-  FastenerForm m_form;
+  FastenerForm m_form{desk()};
 };
 
 class GuardPage final : public FastenerPage {
@@ -63,12 +63,12 @@ class GuardPage final : public FastenerPage {
                 "Does the value make sense for its fastener, and do the manual's two columns agree?")) {
     m_torque = add(torqueField("torque", PageTexts::tr("Torque as stated")));
     m_second = add(torqueField("second", PageTexts::tr("Second printed column"), true));
-    m_form.thread = add(threadField());
-    m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is stated for"),
+    m_form.thread = add(threadField(desk));
+    m_form.grade = add(gradeField(desk, true));
+    m_form.condition = add(conditionField(desk, "condition", PageTexts::tr("Condition it is stated for"),
                                           ConditionOf::Specification, true));
-    m_form.face = add(faceField());
-    m_form.material = add(materialField(true));
+    m_form.face = add(faceField(desk));
+    m_form.material = add(materialField(desk, true));
     m_form.engagement = add(engagementField());
   }
 
@@ -84,7 +84,7 @@ class GuardPage final : public FastenerPage {
   void remarkInputs() override {}  // the answer says it
 
   TorqueField* m_second;
-  FastenerForm m_form;
+  FastenerForm m_form{desk()};
 };
 
 /// What ties torque and clamp load together.
@@ -93,11 +93,11 @@ class ClampingPage : public FastenerPage {
   using FastenerPage::FastenerPage;
 
   void addCase() {
-    m_form.thread = add(threadField());
-    m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition of threads and faces"),
-                                          ConditionOf::Specification));
-    m_form.face = add(faceField());
+    m_form.thread = add(threadField(desk()));
+    m_form.grade = add(gradeField(desk(), true));
+    m_form.condition = add(conditionField(
+        desk(), "condition", PageTexts::tr("Condition of threads and faces"), ConditionOf::Specification));
+    m_form.face = add(faceField(desk()));
     m_basis = add(basisField());
     m_deviation = add(deviationField(false));
   }
@@ -108,7 +108,7 @@ class ClampingPage : public FastenerPage {
   }
   Result<std::optional<GuardSubject>> subject() const override { return subjectOf(m_form); }
 
-  FastenerForm m_form;
+  FastenerForm m_form{desk()};
   NameField* m_basis = nullptr;
   TextField* m_deviation = nullptr;
 };
@@ -168,12 +168,13 @@ class ConditionPage final : public FastenerPage {
                      PageTexts::tr("The manual's torque holds for one state of threads and faces; these "
                                    "parts are in another.")) {
     m_torque = add(torqueField("torque", PageTexts::tr("Torque as specified")));
-    m_form.condition = add(conditionField("condition", PageTexts::tr("Condition it is specified for"),
+    m_form.condition = add(conditionField(desk, "condition", PageTexts::tr("Condition it is specified for"),
                                           ConditionOf::Specification));
-    m_inUse = add(conditionField("inUse", PageTexts::tr("Condition the parts are in"), ConditionOf::Parts));
-    m_form.thread = add(threadField());
-    m_form.grade = add(gradeField(true));
-    m_form.face = add(faceField());
+    m_inUse =
+        add(conditionField(desk, "inUse", PageTexts::tr("Condition the parts are in"), ConditionOf::Parts));
+    m_form.thread = add(threadField(desk));
+    m_form.grade = add(gradeField(desk, true));
+    m_form.face = add(faceField(desk));
     m_basis = add(basisField());
   }
 
@@ -181,7 +182,7 @@ class ConditionPage final : public FastenerPage {
   Result<Outcome> compute() const override {
     CW_TRY(torque, m_torque->stated());
     CW_TRY(fastener, m_form.subject());
-    CW_TRY(inUse, conditionIn(*m_inUse));
+    CW_TRY(inUse, conditionIn(desk(), *m_inUse));
     if (!inUse)
       return fail(ErrorCode::InvalidInput, "inUse", m_inUse->text(),
                   "the condition of the parts is what you see", "look, and name it");
@@ -192,7 +193,7 @@ class ConditionPage final : public FastenerPage {
   }
   Result<std::optional<GuardSubject>> subject() const override { return subjectOf(m_form); }
 
-  FastenerForm m_form;
+  FastenerForm m_form{desk()};
   NameField *m_inUse, *m_basis;
 };
 

@@ -101,10 +101,11 @@ class SettingPage final : public FastenerPage {
                                         WrenchTexts::tr("Prevailing torque of a locking fastener"),
                                         WrenchTexts::tr("2 N·m"), true}));
     m_rule = add(ruleField());
-    m_form.thread = add(threadField(true));
-    m_form.grade = add(gradeField(true));
-    m_form.condition = add(conditionField("aimCondition", WrenchTexts::tr("Condition the torque is for"),
-                                          ConditionOf::Specification, true));
+    m_form.thread = add(threadField(desk, true));
+    m_form.grade = add(gradeField(desk, true));
+    m_form.condition =
+        add(conditionField(desk, "aimCondition", WrenchTexts::tr("Condition the torque is for"),
+                           ConditionOf::Specification, true));
   }
 
  private:
@@ -157,7 +158,7 @@ class SettingPage final : public FastenerPage {
   TorqueField *m_graduation, *m_prevailing;
   LeverForm m_lever;
   NameField* m_rule;
-  FastenerForm m_form;
+  FastenerForm m_form{desk()};
 };
 
 class AppliedPage final : public FigurePage {

@@ -11,6 +11,7 @@
 #include "core/store/machines.h"
 #include "core/store/people.h"
 #include "core/store/sheets.h"
+#include "core/store/shop_library.h"
 #include "core/store/tools.h"
 
 namespace cw {
@@ -70,7 +71,8 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
   start.quick = beginning.quickSheet.has_value();
   if (start.quick) {
     CW_TRY(sheet, readSheet(*beginning.quickSheet));
-    CW_TRY(judged, judgeQuickSheet(sheet, shippedCatalogue()));
+    CW_TRY(catalogue, m_needs.library.catalogue());
+    CW_TRY(judged, judgeQuickSheet(sheet, *catalogue));
     start.sheetDigest = hex(sha256(*beginning.quickSheet));
     start.guard = codeOf(judged.verdict);
   }

@@ -19,6 +19,7 @@ class Database;
 class Machines;
 class People;
 class Sheets;
+class ShopLibrary;
 class Tools;
 
 /// That an entry is on the disk.
@@ -51,6 +52,7 @@ class Ledger {
     Tools& tools;
     Machines& machines;
     Sheets& sheets;
+    ShopLibrary& library;
     Clock& clock;
     Id shop;
     std::chrono::milliseconds idle;  ///< after so long without an entry a person signs in anew

@@ -21,9 +21,10 @@ Shop::Shop(Database database, ShopIdentity identity, Clock& clock, const ShopSet
       m_tools(m_database),
       m_machines(m_database),
       m_sheets(m_database, m_people),
-      m_ledger({m_database, m_people, m_tools, m_machines, m_sheets, clock, m_identity.id, settings.idle}),
-      m_records(m_database, m_identity, m_people, m_ledger, clock),
-      m_library(m_database, m_people) {}
+      m_library(m_database, m_people),
+      m_ledger({m_database, m_people, m_tools, m_machines, m_sheets, m_library, clock, m_identity.id,
+                settings.idle}),
+      m_records(m_database, m_identity, m_people, m_ledger, clock) {}
 
 Result<std::unique_ptr<Shop>> Shop::create(const std::filesystem::path& file, const std::string& name,
                                            const PublicKey& key, Clock& clock, const ShopSettings& settings) {

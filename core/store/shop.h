@@ -59,9 +59,9 @@ class Shop {
   Tools m_tools;
   Machines m_machines;
   Sheets m_sheets;
+  ShopLibrary m_library;
   Ledger m_ledger;
   Records m_records;
-  ShopLibrary m_library;
 };
 
 }  // namespace cw

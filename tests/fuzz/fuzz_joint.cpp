@@ -1,6 +1,7 @@
 // The engine's entry points with any numbers: the answer is finite, in order and undone by its inverse, or
 // one sentence.
 #include <cmath>
+#include <limits>
 
 #include "core/fastener/catalogue.h"
 #include "core/joint/agreement.h"
@@ -27,6 +28,10 @@ using fuzz::require;
 template <class Row>
 const Row& anyOf(const std::vector<Row>& rows, Bytes& in) {
   return rows[in.byte() * 251U % rows.size()];
+}
+
+bool nearlyEqual(double a, double b) {
+  return std::abs(a - b) <= 1e-9 * std::abs(b) + std::numeric_limits<double>::min();
 }
 
 bool isFinite(double value) {
@@ -105,7 +110,7 @@ void checkClamp(Bytes& in) {
   checkWorking(band->working);
   const auto back = torqueFromClamp(typical, *range, deviation, subject.thread);
   require(back.has_value(), "a clamp load that came out goes back in");
-  require(std::abs((back->value.typical / range->typical.arm - typical).si()) <= 1e-9 * typical.si(),
+  require(nearlyEqual((back->value.typical / range->typical.arm).si(), typical.si()),
           "there and back is the same");
   if (!subject.grade) return;
   const auto used = utilisation(typical, range->typical.friction.thread, subject.thread, *subject.grade);
@@ -153,7 +158,7 @@ void checkLever(Bytes& in) {
   if (!setting) return checkRefusal(setting.error());
   const auto back = appliedBy(setting->value, *lever);
   require(back.has_value(), "a setting that came out goes back in");
-  require(std::abs((back->value - torque).si()) <= 1e-9 * std::abs(torque.si()),
+  require(nearlyEqual(back->value.si(), torque.si()),
           "there and back is the same");
 }
 

@@ -1,9 +1,10 @@
 // A quick joint from its start to the draft it becomes, in a real shop file.
-#include "tests/support/quick_job.h"
+#include "core/base/csv.h"
 #include "core/record/verify.h"
 #include "core/store/inspect.h"
 #include "core/store/promote.h"
 #include "tests/support/matchers.h"
+#include "tests/support/quick_job.h"
 #include "tests/support/sample_shop.h"
 
 namespace cw {
@@ -38,6 +39,16 @@ TEST_F(QuickJointInAShop, IsMarkedInTheListAndAnIssuedOneIsNot) {
   const Id quick = sealed(), issued = shop.startJob();
   for (const JobRow& row : need(shop->findJobs({}))) EXPECT_EQ(row.quick, row.job == quick) << row.title;
   EXPECT_NE(quick, issued);
+}
+
+TEST_F(QuickJointInAShop, KnowsTheShopsOwnRows) {
+  QuickJoint joint = test::quickCover();
+  joint.fastener.grade = "pump stud";
+  EXPECT_THAT(shop->ledger().start(beginning("mira", joint)), FailsWith(ErrorCode::InvalidInput));
+  need(shop->library().import(csvLine(columnsOf(RowKind::Grade)) +
+                                  "pump stud,,both,5,20,mm,,640,800,MPa,seen,pump drawing 12,Lena,own heat\n",
+                              {"lena", shop.clock().now(), ""}));
+  EXPECT_THAT(shop->ledger().start(beginning("mira", joint)), IsOk());
 }
 
 TEST_F(QuickJointInAShop, IsNotStartedByAnApprenticeOrAServiceWriter) {

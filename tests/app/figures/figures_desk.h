@@ -10,6 +10,7 @@
 
 #include "app/common/input_field.h"
 #include "app/common/wording.h"
+#include "app/common/workspace.h"
 #include "app/figures/figures_place.h"
 #include "tests/app/look.h"
 
@@ -26,7 +27,7 @@ class FiguresDesk : public testing::Test {
   FiguresDesk() {
     QSettings().clear();
     useLook(Scheme::Light);
-    place = std::make_unique<FiguresPlace>(navigator);
+    place = std::make_unique<FiguresPlace>(workspace, navigator);
     place->resize(1280, 800);
     place->QWidget::show();
   }
@@ -79,6 +80,8 @@ class FiguresDesk : public testing::Test {
     EXPECT_THAT(namelessFocusTargets(*place).join(QLatin1Char(',')).toStdString(), testing::IsEmpty());
   }
 
+  SystemClock clock;
+  Workspace workspace{clock};
   Navigator navigator;
   std::unique_ptr<FiguresPlace> place;
 };

@@ -108,7 +108,7 @@ TEST_F(FiguresFlow, InputsAreRememberedWithTheirUnits) {
   show("clamp");
   type("torque", "22 ft-lb");
   type("thread", "M10");
-  place = std::make_unique<FiguresPlace>(navigator);
+  place = std::make_unique<FiguresPlace>(workspace, navigator);
   place->QWidget::show();
   show("guard");
   EXPECT_EQ(plainBlanks(child<QLineEdit>(QStringLiteral("torqueField")).text()), "22 ft·lbf");

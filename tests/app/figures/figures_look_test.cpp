@@ -96,7 +96,7 @@ TEST_F(FiguresDesk, TheWorkingUnfoldsUnderAResult) {
 TEST_F(FiguresDesk, EverythingFitsAtTwiceTheTextAndInASmallWindow) {
   Settings().setTextScale(2);
   useLook(Scheme::Light);
-  place = std::make_unique<FiguresPlace>(navigator);
+  place = std::make_unique<FiguresPlace>(workspace, navigator);
   place->resize(1180, 800);
   place->QWidget::show();
   show("setting");

@@ -1,6 +1,8 @@
 #include "app/figures/figures_place.h"
 
 #include "tests/app/figures/figures_desk.h"
+#include "tests/support/need.h"
+#include "tests/support/temporary_folder.h"
 
 namespace cw {
 namespace {
@@ -25,6 +27,27 @@ TEST_F(FiguresDesk, ABareNumberIsRefusedUntilAUnitWasTypedThere) {
   type("torque", "45");
   EXPECT_EQ(number(), "45 N·m");
   EXPECT_THAT(found("torque"), HasSubstr("45 N·m"));
+}
+
+TEST_F(FiguresDesk, KnowsTheRowsOfTheShopThatIsOpen) {
+  show("clamp");
+  type("thread", "M12x0.75");
+  EXPECT_THAT(found("thread"), HasSubstr("M12x0.75"));
+  EXPECT_EQ(number(), "");
+
+  const TemporaryFolder folder;
+  test::need(
+      workspace.createShop({toQt(folder.path().string() + "/own.shop"), QStringLiteral("Own rows"),
+                            QStringLiteral("Lena Fjord"), QStringLiteral("lena"), QStringLiteral("2468")}));
+  test::need(workspace.addLibraryRow(
+      RowKind::Thread, {"M12x0.75", "12", "0.75", "", "", "mm", "seen", "drawing 7", "Lena", "own"},
+      {QStringLiteral("lena"), QStringLiteral("2468"), QString()}));
+  settle();
+  type("grade", "8.8");
+  type("condition", "dry");
+  type("torque", "60 N.m");
+  EXPECT_EQ(child<QLineEdit>(QStringLiteral("threadField")).text().toStdString(), "M12x0.75");
+  EXPECT_THAT(number(), HasSubstr("N"));
 }
 
 }  // namespace
