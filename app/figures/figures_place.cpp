@@ -123,7 +123,7 @@ QWidget* FiguresPlace::pageOf(const Figure& figure) {
   return page;
 }
 
-/// What names can be chosen has changed; what was typed stays with the desk.
+/// What names can be chosen has changed; what was understood stays with the desk.
 void FiguresPlace::makeAnew() {
   for (const auto& [key, page] : m_made) delete page;
   m_made.clear();

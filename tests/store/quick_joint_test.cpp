@@ -44,7 +44,7 @@ TEST_F(QuickJointInAShop, IsMarkedInTheListAndAnIssuedOneIsNot) {
 TEST_F(QuickJointInAShop, KnowsTheShopsOwnRows) {
   QuickJoint joint = test::quickCover();
   joint.fastener.grade = "pump stud";
-  EXPECT_THAT(shop->ledger().start(beginning("mira", joint)), FailsWith(ErrorCode::InvalidInput));
+  EXPECT_THAT(shop->ledger().start(beginning("mira", joint)), FailsWith(ErrorCode::NotPermitted));
   need(shop->library().import(csvLine(columnsOf(RowKind::Grade)) +
                                   "pump stud,,both,5,20,mm,,640,800,MPa,seen,pump drawing 12,Lena,own heat\n",
                               {"lena", shop.clock().now(), ""}));

@@ -27,7 +27,7 @@ TEST(NutFactor, RefusesWhatCannotBe) {
             "torque: -1\u2009N·m is negative; give zero or more.");
   EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(10), 0, m6)),
             "nut factor: 0 is out of range; a nut factor lies above 0 and up to 1, for example 0.2.");
-  EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(NAN), 0.2, m6)),
+  EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(double{NAN}), 0.2, m6)),
             "torque: this is not a number; give a finite number.");
   EXPECT_EQ(
       refusal(loadByNutFactor(newtonMetres(4000), 0.2, m6)),
