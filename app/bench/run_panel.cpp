@@ -100,7 +100,7 @@ void RunPanel::presentStage(const BenchView& view) {
   const bool inStep = m_stage != Stage::Resume && m_stage != Stage::Finish;
   inStep ? notices()->present(view.step()) : notices()->clear();
   setTitle(titleOf(view), subtitleOf(view));
-  setWrenchChangeable(inStep && m_stage != Stage::CheckPass &&
+  setWrenchChangeable(inStep && m_stage != Stage::CheckPass && m_stage != Stage::ReadGaps &&
                       view.job.steps[view.next.step].tightening.set.has_value());
   steps()->present(view.job, view.next);
   inStep ? hand()->present(view) : hand()->clear();
@@ -125,6 +125,7 @@ QString RunPanel::subtitleOf(const BenchView& view) const {
   if (next.pass == 0) return toQt(view.joint()->name);
   const int passes = passesOf(view.job, view.step());
   QString text = tr("Pass %1 of %2").arg(next.pass).arg(passes);
+  if (m_stage == Stage::ReadGaps) text += tr("; the gap all round");
   if (m_stage == Stage::TightenPosition)
     text += tr("; %1 of %2 done")
                 .arg(view.job.steps[next.step].tightening.tightened.size())

@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "app/bench/gaps_panel.h"
 #include "app/bench/step_panels.h"
 #include "app/bench/tighten_panels.h"
 #include "app/bench/witness_panel.h"
@@ -74,6 +75,8 @@ StagePanel* makeStagePanel(Stage stage, BenchSession& session) {
       return new ToolPanel(session);
     case Stage::CountPass:
       return new CountPanel(session);
+    case Stage::ReadGaps:
+      return new GapsPanel(session);
     case Stage::TightenPosition:
       return new PositionPanel(session);
     case Stage::CheckPass:

@@ -61,7 +61,7 @@ void reviewGaps(const PassPlan& plan, Findings& findings) {
       findings.push_back(blocking("gap-passes", "gaps.after_passes",
                                   {"there is no pass %1", {std::to_string(pass)}},
                                   {"name passes from 1 to %1", {std::to_string(plan.shares.size())}}));
-  if (!(plan.gaps->mostDifference > Length()) || !std::isfinite(plan.gaps->mostDifference.si()))
+  if (!(plan.gaps->mostDifference.value() > Length()))
     findings.push_back(blocking("gap-limit", "gaps.most_difference", "the gap's limit is not a usable length",
                                 "give more than 0, such as 0.8 mm"));
 }

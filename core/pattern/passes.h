@@ -6,7 +6,7 @@
 
 #include "core/base/finding.h"
 #include "core/base/provenance.h"
-#include "core/units/quantity.h"
+#include "core/units/stated.h"
 
 namespace cw {
 
@@ -24,9 +24,9 @@ struct Retorque {
 
 /// The gap between the faces, measured after some of the pattern passes.
 struct GapReadings {
-  std::size_t places = 8;                         ///< around the joint; 4 and more
-  std::vector<std::size_t> afterPasses = {1, 2};  ///< pattern passes, counted from 1
-  Length mostDifference = millimetres(0.8);       ///< widest less narrowest; positive
+  std::size_t places = 8;                            ///< around the joint; 4 and more
+  std::vector<std::size_t> afterPasses = {1, 2};     ///< pattern passes, counted from 1
+  StatedLength mostDifference{"0.8", &kMillimetre};  ///< widest less narrowest; positive
   bool operator==(const GapReadings&) const = default;
 };
 

@@ -33,7 +33,7 @@ Json gapsJson(const GapReadings& gaps) {
   Json out;
   out.set("places", gaps.places);
   out.set("after_passes", Json::Array(gaps.afterPasses.begin(), gaps.afterPasses.end()));
-  return out.set("most_difference", statedIn(kMillimetre, gaps.mostDifference));
+  return out.set("most_difference", toJson(gaps.mostDifference));
 }
 
 Result<std::vector<double>> readShares(JsonReader& reader) {
@@ -70,7 +70,7 @@ Result<GapReadings> readGaps(JsonReader& reader) {
   CW_TRY(most, readStated<LengthTag>(reader, "most_difference"));
   out.places = static_cast<std::size_t>(places);
   out.afterPasses.assign(passes.begin(), passes.end());
-  out.mostDifference = most.value();
+  out.mostDifference = most;
   return out;
 }
 

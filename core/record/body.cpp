@@ -24,6 +24,11 @@ class FieldWriter {
   void operator()(std::string_view key, const std::optional<StatedTorque>& value) {
     if (value) put(key, toJson(*value));
   }
+  void operator()(std::string_view key, const std::vector<StatedLength>& value) {
+    Json::Array lengths;
+    for (const StatedLength& length : value) lengths.push_back(toJson(length));
+    if (!lengths.empty()) put(key, std::move(lengths));
+  }
   void operator()(std::string_view key, const std::vector<std::string>& value) {
     if (!value.empty()) put(key, Json::Array(value.begin(), value.end()));
   }
@@ -76,6 +81,15 @@ class FieldReader {
                           {"%1 is not a text", {shown(canonical(element))}},
                           "write texts in quotes"});
       out.push_back(*text);
+    }
+  }
+  void operator()(std::string_view key, std::vector<StatedLength>& out) {
+    const auto list = m_reader.listOrEmpty(key);
+    if (!list) return keepError(list.error());
+    for (const Json& element : **list) {
+      auto length = statedFromJson<LengthTag>(element, m_reader.placeOf(key));
+      if (!length) return keepError(length.error());
+      out.push_back(*std::move(length));
     }
   }
   void operator()(std::string_view key, Json& out) {

@@ -227,6 +227,23 @@ struct CheckPassMade {
   }
 };
 
+/// The gap between the faces at each place the sheet asks for, going round, after a pass. Where they differ
+/// by more than it allows, the faces are to be brought even and the gaps read again; a lead may let the work
+/// go on as it is, with a reason.
+struct GapsRead {
+  static constexpr std::string_view kKind = "gaps-read";
+  std::string step;
+  int pass = 0;
+  std::vector<StatedLength> gaps;
+  bool within = true;  ///< they differ by no more than the sheet allows
+  std::string allowedBy, reason;
+  template <class Self, class V>
+  static void fields(Self& self, V& v) {
+    v("step", self.step), v("pass", self.pass), v("gaps", self.gaps), v("within", self.within);
+    v("allowed_by", self.allowedBy), v("reason", self.reason);
+  }
+};
+
 /// A second person looked: what they saw, entered without seeing the first entry.
 struct Witnessed {
   static constexpr std::string_view kKind = "witnessed";
@@ -355,9 +372,9 @@ struct Finished {
 };
 
 using Body = std::variant<JobStarted, SignedIn, WarningsRead, ActDone, CheckMade, Measured, Applied,
-                          HandStarted, ConditionConfirmed, ToolSet, PassCounted, Tightened, CheckPassMade,
-                          Witnessed, SetAside, LeftBlank, Deviated, Corrected, Paused, Resumed, TakenApart,
-                          Repaired, ClockWentBack, Finished>;
+                          HandStarted, ConditionConfirmed, ToolSet, PassCounted, GapsRead, Tightened,
+                          CheckPassMade, Witnessed, SetAside, LeftBlank, Deviated, Corrected, Paused, Resumed,
+                          TakenApart, Repaired, ClockWentBack, Finished>;
 
 /// File word of a body's kind: "tightened".
 std::string_view kindOf(const Body& body);

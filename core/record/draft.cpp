@@ -52,6 +52,13 @@ class Completion {
     const StatedTorque& reached = body.reading ? *body.reading : body.setting;
     body.within = !reached.empty() && within(reached, torque);
   }
+  void fill(GapsRead& body) {
+    const auto index = m_job.stepIndex(body.step);
+    if (!index || m_job.sheet.steps[*index].kind != StepKind::Tighten) return;
+    const auto& wanted = m_job.sheet.joint(m_job.sheet.steps[*index].joint)->passes.gaps;
+    if (body.pass == 0) body.pass = m_job.steps[*index].tightening.pass - 1;
+    body.within = wanted && even(body.gaps, *wanted);
+  }
   void fill(Witnessed& body) {
     const auto index = m_job.stepIndex(body.step);
     if (!index) return;
@@ -78,15 +85,26 @@ std::string toolFor(const Job& job, const Body& body) {
   return set ? set->tool : std::string();
 }
 
-/// Makes {"value","unit"} of a torque that was written as text.
-Result<void> readTorqueTexts(Json::Object& fields, const std::string& place) {
+/// Makes {"value","unit"} of a quantity that was written as text.
+template <class Tag>
+Result<void> readText(Json& written, const std::string& place) {
+  if (written.string() == nullptr) return {};
+  auto stated = parse<Tag>(*written.string());
+  if (!stated) return fail(within(place, stated.error()));
+  written = toJson(*stated);
+  return {};
+}
+
+Result<void> readQuantityTexts(Json::Object& fields, const std::string& place) {
   for (const auto key : {"setting", "reading", "target", "low", "aim", "high"}) {
     const auto found = fields.find(key);
-    if (found == fields.end() || found->second.string() == nullptr) continue;
-    auto torque = parse<TorqueTag>(*found->second.string());
-    if (!torque) return fail(within(place + "." + key, torque.error()));
-    found->second = toJson(*torque);
+    if (found != fields.end()) CW_CHECK(readText<TorqueTag>(found->second, place + "." + key));
   }
+  const auto gaps = fields.find("gaps");
+  if (gaps == fields.end() || gaps->second.array() == nullptr) return {};
+  Json::Array lengths = *gaps->second.array();
+  for (Json& length : lengths) CW_CHECK(readText<LengthTag>(length, place + ".gaps"));
+  gaps->second = std::move(lengths);
   return {};
 }
 
@@ -174,7 +192,7 @@ Result<DraftLine> readDraftLine(std::string_view line, int number, const Id& job
     out.pin = pin;
   }
   Json::Object fields = reader.rest();
-  CW_CHECK(readTorqueTexts(fields, place));
+  CW_CHECK(readQuantityTexts(fields, place));
   CW_TRY(body, bodyFromJson(kind, Json(std::move(fields)), place));
   out.draft.body = std::move(body);
   return out;

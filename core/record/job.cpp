@@ -7,6 +7,9 @@
 namespace cw {
 namespace {
 
+// Half a unit in the last place of a double's decimal text is no breach of a stated limit.
+constexpr double kSlack = 1e-9;
+
 const Joint* jointOf(const Job& job, const Step& step) {
   return job.sheet.joint(step.joint);
 }
@@ -20,6 +23,16 @@ void repeatPass(Job& job, std::size_t index) {
       kept.overtaken = true;
   now.tightened.clear();
   now.set.reset();
+}
+
+/// Are the gaps still to be read after the pass that was just made?
+bool gapsDue(const Job& job, std::size_t index) {
+  const PassPlan& plan = jointOf(job, job.sheet.steps[index])->passes;
+  const Tightening& now = job.steps[index].tightening;
+  const int made = now.pass - 1, ofShares = made - (plan.snug ? 1 : 0);
+  if (!plan.gaps || ofShares < 1 || now.gapsRead >= made) return false;
+  const auto& after = plan.gaps->afterPasses;
+  return std::find(after.begin(), after.end(), static_cast<std::size_t>(ofShares)) != after.end();
 }
 
 /// What each kind of entry does to the job.
@@ -63,7 +76,12 @@ class Fold {
     const Step& step = *m_job.sheet.step(body.step);
     if (now.tightened.size() < orderOf(m_job, step).size()) return;
     ++now.pass;
-    if (checkRoundsOf(m_job, step) == 0) at(body.step).state = StepState::Done;
+    closeIfThrough(body.step);
+  }
+  void operator()(const GapsRead& body) {
+    if (!body.within && body.allowedBy.empty()) return;
+    at(body.step).tightening.gapsRead = body.pass;
+    closeIfThrough(body.step);
   }
   void operator()(const CheckPassMade& body) {
     Tightening& now = at(body.step).tightening;
@@ -129,6 +147,13 @@ class Fold {
   void closeIf(const std::string& step, bool good) {
     if (good) at(step).state = StepState::Done;
   }
+  /// After the last pass, where no check pass follows.
+  void closeIfThrough(const std::string& id) {
+    const std::size_t index = *m_job.stepIndex(id);
+    const Step& step = m_job.sheet.steps[index];
+    const bool passed = m_job.steps[index].tightening.pass > passesOf(m_job, step);
+    closeIf(id, passed && checkRoundsOf(m_job, step) == 0 && !gapsDue(m_job, index));
+  }
   void close(const std::string& step, StepState state, const std::string& reason) {
     at(step).state = state;
     at(step).reason = reason;
@@ -175,6 +200,7 @@ Next nextInTighten(const Job& job, std::size_t index) {
   if (!now.conditionConfirmed &&
       !job.sheet.specification(jointOf(job, step)->specification)->condition.empty())
     return {Stage::ConfirmCondition, index, 0, {}, 0};
+  if (gapsDue(job, index)) return {Stage::ReadGaps, index, now.pass - 1, {}, 0};
   if (now.pass > passes) return {Stage::CheckPass, index, passes, {}, now.rounds + 1};
   if (!now.set) return {Stage::SetTool, index, now.pass, {}, 0};
   if (now.pass < passes) return {Stage::CountPass, index, now.pass, {}, 0};
@@ -221,6 +247,7 @@ bool leftOpen(const Job& job) {
     return job.steps[*job.stepIndex(measured->step)].state == StepState::Open;
   if (const auto* started = std::get_if<HandStarted>(&body)) return !started->stuck.empty();
   if (const auto* pulled = std::get_if<Tightened>(&body)) return !pulled->within;
+  if (const auto* read = std::get_if<GapsRead>(&body)) return !read->within && read->allowedBy.empty();
   if (const auto* seen = std::get_if<Witnessed>(&body)) return !seen->agrees;
   if (const auto* round = std::get_if<CheckPassMade>(&body)) return !round->moved.empty();
   return false;
@@ -262,9 +289,19 @@ Next next(const Job& job) {
   return nextIn(job, static_cast<std::size_t>(open - job.steps.begin()));
 }
 
+Length differenceOf(const std::vector<StatedLength>& gaps) {
+  if (gaps.empty()) return {};
+  const auto [narrowest, widest] = std::minmax_element(
+      gaps.begin(), gaps.end(), [](const auto& a, const auto& b) { return a.value() < b.value(); });
+  return widest->value() - narrowest->value();
+}
+
+bool even(const std::vector<StatedLength>& gaps, const GapReadings& wanted) {
+  return differenceOf(gaps).si() <= wanted.mostDifference.value().si() * (1 + kSlack);
+}
+
 bool within(const StatedTorque& value, const JobTorque& torque) {
-  // Half a unit in the last place of a double's decimal text is no breach of a stated limit.
-  const double slack = 1e-9 * torque.high.value().si();
+  const double slack = kSlack * torque.high.value().si();
   return value.value().si() >= torque.low.value().si() - slack &&
          value.value().si() <= torque.high.value().si() + slack;
 }

@@ -25,6 +25,7 @@ struct Tightening {
   int pass = 1;
   std::optional<ToolSet> set;       ///< the wrench as set for `pass`
   std::vector<std::string> doers;   ///< who set or pulled it since the hand start
+  int gapsRead = 0;                 ///< the last pass after which the gaps were found even, or let be
   std::set<std::string> tightened;  ///< positions done on the final pass
   int rounds = 0;                   ///< rounds of the check pass made
   bool settled = false;             ///< the last of them moved nothing
@@ -73,7 +74,7 @@ Result<Job> emptyJob(Id shop, Id job, std::string sheetBytes);
 void apply(Job& job, Entry entry);
 
 /// Did the last entry leave what it was about to be done still: an answer “no”, a reading outside the limits,
-/// a fastener that would not run or moved again, a second person who found otherwise?
+/// uneven gaps, a fastener that would not run or moved again, a second person who found otherwise?
 bool leftOpen(const Job& job);
 
 /// What is to be done now.
@@ -91,6 +92,7 @@ enum class Stage {
   SetTool,
   WitnessBeforeFinal,
   CountPass,
+  ReadGaps,
   TightenPosition,
   CheckPass,  // within a tighten step
   Finish,
@@ -119,6 +121,10 @@ int passesOf(const Job& job, const Step& step);
 double shareOf(const Job& job, const Step& step, int pass);
 /// Rounds that a check pass may take before the program says stop; 0 if the joint has none.
 int checkRoundsOf(const Job& job, const Step& step);
+/// Widest less narrowest; nothing differs from nothing.
+Length differenceOf(const std::vector<StatedLength>& gaps);
+/// Do they differ by no more than the sheet allows?
+bool even(const std::vector<StatedLength>& gaps, const GapReadings& wanted);
 /// low <= value <= high, across units.
 bool within(const StatedTorque& value, const JobTorque& torque);
 /// The torque that holds at a position: the job's own if a deviation gave one, else the specification's.

@@ -32,6 +32,8 @@ Message doing(Stage stage) {
       return "have the second person look";
     case Stage::CountPass:
       return "do the pass and enter the count";
+    case Stage::ReadGaps:
+      return "measure the gap between the faces all round";
     case Stage::TightenPosition:
       return "tighten the next position";
     case Stage::CheckPass:

@@ -22,6 +22,7 @@ class StepRules {
   Result<void> operator()(const ToolSet& body) const;
   Result<void> operator()(const PassCounted& body) const;
   Result<void> operator()(const Tightened& body) const;
+  Result<void> operator()(const GapsRead& body) const;
   Result<void> operator()(const CheckPassMade& body) const;
   Result<void> operator()(const Witnessed& body) const;
   Result<void> operator()(const SetAside& body) const;

@@ -11,6 +11,8 @@ namespace cw {
 
 namespace {
 
+const Length kWidestGap = millimetres(100);
+
 /// Refused where the tool's deviation alone can leave the tolerance, or the setting is off its scale.
 Result<void> checkFitness(const TorqueTool& tool, const StatedTorque& setting, const JobTorque& torque) {
   const TorqueBand allowed{torque.low.value(), torque.high.value()};
@@ -137,6 +139,29 @@ Result<void> StepRules::operator()(const Tightened& body) const {
                 {"they are pass %1, %2 for a target of %3",
                  {std::to_string(now.pass), text(now.set->setting), text(torque.aim)}});
   return checkReading(body, torque);
+}
+
+Result<void> StepRules::operator()(const GapsRead& body) const {
+  CW_TRY(index, at(body.step, Stage::ReadGaps));
+  const GapReadings& wanted = *m_job.sheet.joint(m_job.sheet.steps[index].joint)->passes.gaps;
+  if (body.gaps.size() != wanted.places)
+    return fail(ErrorCode::InvalidInput, "gaps", std::to_string(body.gaps.size()),
+                {"%1 gaps are given", {std::to_string(body.gaps.size())}},
+                {"the sheet asks for %1, going round", {std::to_string(wanted.places)}});
+  for (const StatedLength& gap : body.gaps)
+    if (gap.value() < Length() || gap.value() > kWidestGap)
+      return fail(ErrorCode::OutOfRange, "gaps", codeText(gap),
+                  {"%1 is no gap between two faces", {text(gap)}}, "read it again");
+  if (const int made = nextIn(m_job, index).pass; body.pass != made)
+    return fail(ErrorCode::OutOfTurn, "pass", std::to_string(body.pass),
+                {"pass %1 is not the one just made", {std::to_string(body.pass)}},
+                {"pass %1 is", {std::to_string(made)}});
+  if (body.within != even(body.gaps, wanted))
+    return fail(ErrorCode::InvalidInput, "within", "", "this does not say whether the gaps are even enough",
+                "leave that to the program");
+  if (body.within || body.allowedBy.empty()) return {};
+  CW_CHECK(reasonGiven(body.reason, "faces that are not even"));
+  return lead(body.allowedBy, "allowed_by");
 }
 
 Result<void> StepRules::operator()(const CheckPassMade& body) const {

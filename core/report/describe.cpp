@@ -88,6 +88,17 @@ class Describer {
     }
     if (!body.within) add("Outside the tolerance: to be done again.");
   }
+  void operator()(const GapsRead& body) {
+    std::vector<std::string> gaps;
+    for (const StatedLength& gap : body.gaps) gaps.push_back(text(gap));
+    const Unit<LengthTag>& unit = body.gaps.empty() ? kMillimetre : *body.gaps.front().unit;
+    add({"Gap between the faces after pass %1, going round: %2.", {number(body.pass), listed(gaps)}});
+    add({"They differ by %1.", {text(differenceOf(body.gaps), unit)}});
+    if (!body.within)
+      add(body.allowedBy.empty() ? Message("More than the sheet allows: to be brought even and read again.")
+                                 : Message("More than the sheet allows; %1 let the work go on: “%2”.",
+                                           {name(body.allowedBy), body.reason}));
+  }
   void operator()(const CheckPassMade& body) {
     if (body.moved.empty())
       add({"Check pass, round %1: nothing moved.", {number(body.round)}});

@@ -96,6 +96,7 @@ class Finder {
   void look(const Measured& body) { addIf(outsideLimits(m_job, body), ExceptionKind::OutOfTolerance); }
   void look(const HandStarted& body) { addIf(!body.stuck.empty(), ExceptionKind::WouldNotRun); }
   void look(const ToolSet& body) { addIf(!body.allowedBy.empty(), ExceptionKind::ToolOverride); }
+  void look(const GapsRead& body) { addIf(!body.within, ExceptionKind::OutOfTolerance); }
   void look(const Tightened& body) { addIf(!body.within, ExceptionKind::OutOfTolerance); }
   void look(const Witnessed& body) {
     addIf(!body.agrees, ExceptionKind::Disagreement);

@@ -88,7 +88,7 @@ class StepReader {
   static bool isOfCourse(const Body& body) {
     return std::holds_alternative<HandStarted>(body) || std::holds_alternative<PassCounted>(body) ||
            std::holds_alternative<ConditionConfirmed>(body) || std::holds_alternative<CheckPassMade>(body) ||
-           std::holds_alternative<Witnessed>(body);
+           std::holds_alternative<GapsRead>(body) || std::holds_alternative<Witnessed>(body);
   }
 
   /// What a correction says instead, as a line of its own after the one it corrects.

@@ -97,6 +97,15 @@ class PatternInWords {
     for (const Pass& pass : passesOf(m_pattern.passes))
       table.rows.push_back({{std::to_string(table.rows.size() + 1)}, {tr(inWordsOf(pass))}});
     out.blocks.push_back(std::move(table));
+    if (const auto& gaps = m_pattern.passes.gaps) {
+      std::vector<std::string> passes;
+      for (const std::size_t pass : gaps->afterPasses)
+        passes.push_back(percent(m_pattern.passes.shares[pass - 1]));
+      out.blocks.push_back(Paragraph{
+          tr({"After the pass at %1 read the gap between the faces at %2 places, going round: widest less "
+              "narrowest at most %3.",
+              {listed(passes), std::to_string(gaps->places), text(gaps->mostDifference)}})});
+    }
     out.blocks.push_back(Paragraph{sourceOfShares().source, Tone::Quiet});
     return out;
   }

@@ -115,6 +115,9 @@ class SheetReader {
     if (plan.check)
       out.push_back(
           tr({"check pass until nothing moves, at most %1 rounds", {std::to_string(plan.check->limit)}}));
+    if (plan.gaps)
+      out.push_back(tr({"the gap read at %1 places, differing by at most %2",
+                        {std::to_string(plan.gaps->places), text(plan.gaps->mostDifference)}}));
     if (plan.retorque) out.push_back(tr("retorque after a wait"));
     return listed(out);
   }

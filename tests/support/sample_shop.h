@@ -37,20 +37,20 @@ inline std::vector<std::pair<std::string, Body>> sampleScript(const std::string&
 /// A real shop file with people, tools, a machine and the sample sheet issued, and a clock that a test moves.
 class SampleShop {
  public:
-  SampleShop() : SampleShop(kPatience) {}
-  explicit SampleShop(std::chrono::milliseconds patience)
+  explicit SampleShop(const Sheet& sheet = sampleSheet()) : SampleShop(kPatience, sheet) {}
+  explicit SampleShop(std::chrono::milliseconds patience, const Sheet& sheet = sampleSheet())
       : m_key(makeKey()),
         m_clock(*parseRfc3339("2026-03-04T08:00:00.000+01:00"), std::chrono::seconds(1)),
         m_settings{patience, std::chrono::minutes(15)},
         m_shop(need(Shop::create(file(), "Test shop", publicOf(m_key), m_clock, m_settings))) {
-    fillRegisters(*m_shop, m_clock.now());
+    fillRegisters(*m_shop, m_clock.now(), sheet);
   }
 
-  static void fillRegisters(Shop& shop, const Moment& now) {
+  static void fillRegisters(Shop& shop, const Moment& now, const Sheet& sheet = sampleSheet()) {
     for (const Person& person : shopPeople()) need(shop.people().add(person));
     for (const TorqueTool& tool : sampleTools()) need(shop.tools().add(tool, {"lena", now}));
     need(shop.machines().add({"P-1", "Test pump", "S-100", "412 h"}));
-    const SheetRow row = need(shop.sheets().saveDraft(writeSheet(sampleSheet()), {"tilda", now}));
+    const SheetRow row = need(shop.sheets().saveDraft(writeSheet(sheet), {"tilda", now}));
     need(shop.sheets().submit(row.sheet, row.revision, {"tilda", now}));
     need(shop.sheets().issue(row.sheet, row.revision, {"lena", now}));
   }

@@ -19,6 +19,8 @@ namespace cw {
 /// The sample shop's bench, and somebody with a keyboard at it, in both schemes.
 class AtTheBench : public testing::TestWithParam<Scheme> {
  protected:
+  explicit AtTheBench(const Sheet& sheet = test::sampleSheet()) : m_sample(sheet) {}
+
   void SetUp() override {
     useLook(GetParam());
     m_workspace = std::make_unique<Workspace>(m_sample.clock());

@@ -111,7 +111,7 @@ TEST(PassesJson, ReadsBackEveryPart) {
   plan.shares = {0.333, 0.666, 1};
   plan.check = CheckPass{3};
   plan.retorque = Retorque{seconds(5400)};
-  plan.gaps = GapReadings{8, {1, 2}, mm(0.8)};
+  plan.gaps = GapReadings{8, {1, 2}, {"0.03", &kInch}};
   EXPECT_EQ(passesFrom(canonical(toJson(plan))), plan) << canonical(toJson(plan));
   plan.check.reset(), plan.retorque.reset(), plan.gaps.reset(), plan.snug.reset();
   EXPECT_EQ(passesFrom(canonical(toJson(plan))), plan);

@@ -158,6 +158,80 @@ TEST(Job, ACheckPassThatNeverSettlesStops) {
   EXPECT_NE(refusal(bench.say(CheckPassMade{"s5", 3, {}})).find("stop: find the cause"), std::string::npos);
 }
 
+Sheet withGaps(std::vector<std::size_t> afterPasses, bool checkPass) {
+  Sheet sheet = test::sampleSheet();
+  PassPlan& plan = sheet.joints.front().passes;
+  plan.gaps = GapReadings{4, std::move(afterPasses), {"0.8", &kMillimetre}};
+  if (!checkPass) plan.check.reset();
+  return sheet;
+}
+
+GapsRead gapsOf(const std::vector<const char*>& millimetres) {
+  GapsRead out;
+  for (const char* each : millimetres) out.gaps.push_back({each, &kMillimetre});
+  return out;
+}
+
+/// Up to the moment after the first pass.
+void countFirstPass(Bench& bench) {
+  ASSERT_EQ(bench.workThrough("s4"), "");
+  for (Body body :
+       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4}})
+    ASSERT_TRUE(bench.say(body));
+}
+
+TEST(Job, ReadsTheGapsBetweenPassesUntilTheyAreEven) {
+  Bench bench(withGaps({1}, true));
+  countFirstPass(bench);
+  EXPECT_EQ(next(bench.job()), (Next{Stage::ReadGaps, 4, 1, {}, 0}));
+  EXPECT_NE(refusal(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""})).find("measure the gap"),
+            std::string::npos);
+  EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1"}))).find("the sheet asks for 4"), std::string::npos);
+  EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1", "250"}))).find("250 mm is no gap"),
+            std::string::npos);
+
+  ASSERT_TRUE(bench.say(gapsOf({"1", "1.2", "1.85", "1.1"})));
+  EXPECT_TRUE(leftOpen(bench.job()));
+  EXPECT_EQ(next(bench.job()).stage, Stage::ReadGaps);
+
+  GapsRead mixed = gapsOf({"1", "1.2", "1.1"});
+  mixed.gaps.push_back({"0.07", &kInch});  // 1.778 mm, 0.778 mm above the narrowest
+  ASSERT_TRUE(bench.say(mixed));
+  EXPECT_FALSE(leftOpen(bench.job()));
+  EXPECT_EQ(next(bench.job()), (Next{Stage::SetTool, 4, 2, {}, 0}));
+}
+
+TEST(Job, GoesOnWithUnevenFacesByALeadsWordOnly) {
+  Bench bench(withGaps({1}, true));
+  countFirstPass(bench);
+  GapsRead uneven = gapsOf({"1", "1", "2", "1"});
+  uneven.allowedBy = "otto", uneven.reason = "the flange is bent";
+  EXPECT_NE(refusal(bench.say(uneven)).find("no shop lead"), std::string::npos);
+  uneven.allowedBy = "lena", uneven.reason = " ";
+  EXPECT_NE(refusal(bench.say(uneven)).find("a reason is missing"), std::string::npos);
+  uneven.reason = "the flange is bent";
+  ASSERT_TRUE(bench.say(uneven));
+  EXPECT_EQ(next(bench.job()).stage, Stage::SetTool);
+}
+
+TEST(Job, IsNotThroughBeforeTheLastGapsAreRead) {
+  Bench bench(withGaps({2}, false));
+  countFirstPass(bench);
+  ASSERT_TRUE(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}));
+  ASSERT_TRUE(bench.say("otto", SignedIn{}));
+  ASSERT_TRUE(
+      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  for (const char* position : {"1", "3", "2", "4"}) {
+    Tightened pulled;
+    pulled.position = position;
+    ASSERT_TRUE(bench.say(pulled));
+  }
+  EXPECT_EQ(next(bench.job()), (Next{Stage::ReadGaps, 4, 2, {}, 0}));
+  ASSERT_TRUE(bench.say(gapsOf({"0", "0", "0", "0"})));
+  EXPECT_EQ(bench.job().steps[4].state, StepState::Done);
+}
+
 TEST(Job, RefusesAToolThatIsUnfitUnlessALeadAllowsIt) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s4"), "");
