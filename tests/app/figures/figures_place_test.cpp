@@ -47,6 +47,7 @@ TEST_F(FiguresDesk, KnowsTheRowsOfTheShopThatIsOpen) {
   type("grade", "8.8");
   type("condition", "dry");
   type("torque", "60 N.m");
+  type("deviation", "4 %");
   EXPECT_THAT(number(), HasSubstr("N"));
 }
 

@@ -63,7 +63,7 @@ TEST(ReviewPasses, RefusesLimitsThatMakeNoSense) {
   PassPlan plan;
   plan.check = CheckPass{0};
   plan.retorque = Retorque{seconds(0)};
-  plan.gaps = GapReadings{3, {4}, millimetres(-1)};
+  plan.gaps = GapReadings{3, {4}, {"-1", &kMillimetre}};
   EXPECT_THAT(codes(plan),
               ElementsAre("check-limit", "retorque-wait", "gap-places", "gap-passes", "gap-limit"));
 }

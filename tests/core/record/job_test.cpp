@@ -188,7 +188,7 @@ TEST(Job, ReadsTheGapsBetweenPassesUntilTheyAreEven) {
   EXPECT_NE(refusal(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""})).find("measure the gap"),
             std::string::npos);
   EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1"}))).find("the sheet asks for 4"), std::string::npos);
-  EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1", "250"}))).find("250 mm is no gap"),
+  EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1", "250"}))).find("is no gap"),
             std::string::npos);
 
   ASSERT_TRUE(bench.say(gapsOf({"1", "1.2", "1.85", "1.1"})));
