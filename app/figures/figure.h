@@ -21,6 +21,7 @@ class FigureDesk final : public QObject {
 
   /// The open shop's rows and the shipped ones, as they are now.
   const Catalogue& catalogue() const;
+  Workspace& workspace() const { return m_workspace; }
 
   /// What stands in an input; kept from one start of the program to the next. Numbers are written with a
   /// point, units as on screen.

@@ -11,6 +11,8 @@
 #include "app/common/labels.h"
 #include "app/common/measures.h"
 #include "app/common/wording.h"
+#include "app/common/workspace.h"
+#include "app/figures/figure.h"
 #include "app/figures/step_player.h"
 #include "app/figures/trials_panel.h"
 #include "app/figures/way_panel.h"
@@ -25,9 +27,9 @@ constexpr int kSettlingMargin = 24, kSettlingGap = 12, kNarrow = 640;
 
 }  // namespace
 
-SettlingPage::SettlingPage(QWidget* parent)
+SettlingPage::SettlingPage(FigureDesk& desk, QWidget* parent)
     : QScrollArea(parent),
-      m_joints(settlingExamples()),
+      m_desk(desk),
       m_choice(new QComboBox),
       m_left(new WayPanel(QStringLiteral("left"), tr("One way"), {OrderRule::Star, {0.3, 0.7, 1}, 0})),
       m_right(new WayPanel(QStringLiteral("right"), tr("Another"), {OrderRule::Circular, {0.3, 0.7, 1}, 0})),
@@ -62,23 +64,45 @@ SettlingPage::SettlingPage(QWidget* parent)
     m_left->showAfter(step);
     m_right->showAfter(step);
   });
-  setJoint(m_joints.front());
+  connect(&desk.workspace(), &Workspace::sheetsChanged, this, &SettlingPage::fillChoices);
+  fillChoices();
+  choose(0);
+}
+
+/// The sheets' joints stand between the examples and what was opened from a file.
+void SettlingPage::fillChoices() {
+  const QString chosen = m_choice->currentText();
+  m_joints.clear();
+  for (SettlingExample& example : settlingExamples())
+    m_joints.push_back({tr("%1 (illustrative values)").arg(worded(example.name)), std::move(example), {}});
+  for (SheetJoint& joint : sheetJoints(m_desk.workspace())) {
+    joint.name = tr("%1 (part and gasket illustrative)").arg(joint.name);
+    m_joints.push_back(std::move(joint));
+  }
+  m_joints.insert(m_joints.end(), m_opened.begin(), m_opened.end());
+  m_choice->clear();
+  for (const SheetJoint& joint : m_joints) m_choice->addItem(joint.name);
+  m_choice->setCurrentIndex(qMax(0, m_choice->findText(chosen)));
+}
+
+void SettlingPage::choose(int row) {
+  const SheetJoint& chosen = m_joints[static_cast<std::size_t>(row)];
+  if (!chosen.joint) return say(wordedWithPlace(chosen.joint.error()), true);
+  m_left->setWay(chosen.way);
+  setJoint(*chosen.joint);
 }
 
 QWidget* SettlingPage::makeJointRow() {
   auto* row = new QWidget;
   auto* across = new QHBoxLayout(row);
   across->setContentsMargins(0, 0, 0, 0);
-  for (const SettlingExample& joint : m_joints)
-    m_choice->addItem(tr("%1 (illustrative values)").arg(worded(joint.name)));
   m_choice->setObjectName(QStringLiteral("jointChoice"));
   m_choice->setAccessibleName(tr("Joint"));
   auto* open = new QPushButton(tr("Open a settle file …"));
   open->setObjectName(QStringLiteral("openSettleButton"));
   across->addWidget(m_choice, 1);
   across->addWidget(open);
-  connect(m_choice, &QComboBox::activated, this,
-          [this](int row) { setJoint(m_joints[static_cast<std::size_t>(row)]); });
+  connect(m_choice, &QComboBox::activated, this, &SettlingPage::choose);
   connect(open, &QPushButton::clicked, this, &SettlingPage::chooseFile);
   return row;
 }
@@ -95,10 +119,11 @@ Result<void> SettlingPage::openFile(const QString& path) {
   CW_TRY(read, readSettlingFile(bytes));
   CW_CHECK(boltLayout(read.joint));
   const Force target = *std::max_element(read.tightening.targets.begin(), read.tightening.targets.end());
-  m_joints.push_back({Message("%1", {fromQt(QFileInfo(path).fileName())}), std::move(read.joint), target});
-  m_choice->addItem(QFileInfo(path).fileName());
+  const QString name = QFileInfo(path).fileName();
+  m_opened.push_back({name, SettlingExample{{"%1", {fromQt(name)}}, std::move(read.joint), target}, {}});
+  fillChoices();
   m_choice->setCurrentIndex(m_choice->count() - 1);
-  setJoint(m_joints.back());
+  choose(m_choice->count() - 1);
   return {};
 }
 
@@ -162,8 +187,8 @@ void SettlingPage::resizeEvent(QResizeEvent* event) {
   m_across->setDirection(viewport()->width() < kNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
-QWidget* makeSettlingPage(FigureDesk&, QWidget* parent) {
-  return new SettlingPage(parent);
+QWidget* makeSettlingPage(FigureDesk& desk, QWidget* parent) {
+  return new SettlingPage(desk, parent);
 }
 
 }  // namespace cw

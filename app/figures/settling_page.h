@@ -3,8 +3,7 @@
 #include <memory>
 
 #include "app/figures/background_work.h"
-#include "core/joint/settling_examples.h"
-#include "core/joint/settling_way.h"
+#include "app/figures/sheet_joints.h"
 
 class QBoxLayout;
 class QComboBox;
@@ -24,7 +23,7 @@ class SettlingPage final : public QScrollArea {
   Q_OBJECT
 
  public:
-  explicit SettlingPage(QWidget* parent = nullptr);
+  explicit SettlingPage(FigureDesk& desk, QWidget* parent = nullptr);
 
   /// A file of format "clampwright.settle"; its passes do not matter here. Errors of readFile and
   /// readSettlingFile.
@@ -36,13 +35,17 @@ class SettlingPage final : public QScrollArea {
 
  private:
   QWidget* makeJointRow();
+  void fillChoices();
+  void choose(int row);
   void chooseFile();
   void setJoint(SettlingExample joint);
   void compute();
   void present(const Result<SettlingOutcome>& left, const Result<SettlingOutcome>& right);
   void say(const QString& sentence, bool trouble = false);
 
-  std::vector<SettlingExample> m_joints;
+  FigureDesk& m_desk;
+  std::vector<SheetJoint> m_joints;  ///< as the choice lists them
+  std::vector<SheetJoint> m_opened;  ///< from files
   SettlingExample m_joint;
   std::shared_ptr<const SettlingModel> m_model;  ///< of m_joint; none until it is computed
   BackgroundWork m_work;

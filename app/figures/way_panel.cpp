@@ -51,15 +51,12 @@ WayPanel::WayPanel(const QString& name, const QString& title, const SettlingWay&
 
 QWidget* WayPanel::makeForm(const QString& name, const SettlingWay& way) {
   for (const OrderRule rule : kOrderRules) m_rule->addItem(ruleName(rule));
-  const auto found = std::find(std::begin(kOrderRules), std::end(kOrderRules), way.rule);
-  m_rule->setCurrentIndex(static_cast<int>(found - kOrderRules));
   m_rule->setObjectName(name + QStringLiteral("Rule"));
   m_rule->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_rule->setMinimumContentsLength(12);
-  m_shares->setText(sharesText(way.shares));
   m_rounds->setObjectName(name + QStringLiteral("Rounds"));
   m_rounds->setRange(0, kMostRounds);
-  m_rounds->setValue(way.rounds);
+  setWay(way);
   connect(m_rule, &QComboBox::activated, this, &WayPanel::edited);
   connect(m_shares, &InputField::edited, this, &WayPanel::edited);
   connect(m_rounds, &QSpinBox::valueChanged, this, &WayPanel::edited);
@@ -83,6 +80,14 @@ QWidget* WayPanel::makeForm(const QString& name, const SettlingWay& way) {
   add(m_shares, {}, 3);
   add(m_rounds, tr("Full rounds"), 2);
   return form;
+}
+
+void WayPanel::setWay(const SettlingWay& way) {
+  const QSignalBlocker quiet(m_rounds);
+  const auto found = std::find(std::begin(kOrderRules), std::end(kOrderRules), way.rule);
+  m_rule->setCurrentIndex(static_cast<int>(found - kOrderRules));
+  m_shares->setText(sharesText(way.shares));
+  m_rounds->setValue(way.rounds);
 }
 
 std::optional<SettlingWay> WayPanel::way() {

@@ -23,6 +23,7 @@ class WayPanel final : public QWidget {
   /// `name` begins the names of its widgets: "left", "right".
   WayPanel(const QString& name, const QString& title, const SettlingWay& way, QWidget* parent = nullptr);
 
+  void setWay(const SettlingWay& way);
   /// Nothing while what is typed cannot be read, which is then said.
   std::optional<SettlingWay> way();
   /// Says why there is nothing to show.

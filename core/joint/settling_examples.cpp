@@ -1,5 +1,6 @@
 #include "core/joint/settling_examples.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace cw {
@@ -44,21 +45,22 @@ SettlingExample flangePair(Message name, const ExampleRing& ring, const ExampleG
           megapascals(kStressMegapascals) * squareMillimetres(ring.boltArea)};
 }
 
-/// A cover on a rigid casing, its gasket a strip along the bolts.
-SettlingExample coverOn(Message name, const std::vector<Point>& bolts, double thickness, double modulus,
-                        double area, double growth) {
-  const auto grown = [&](double factor) {
-    std::vector<Point> out;
-    for (const Point& bolt : bolts) out.push_back({bolt.x * factor, bolt.y * factor});
-    return out;
-  };
+struct Cover {
+  PlateShape shape;
+  GasketShape gasket;
+  double thickness, modulus;  // mm, GPa
+};
+
+/// A cover on a rigid casing.
+SettlingExample coverOn(Message name, const Cover& cover, std::variant<BoltCircle, std::vector<Point>> bolts,
+                        double area) {
   PlateOnGasket plate;
-  plate.plate = {PolygonOutline{grown(growth)}, millimetres(thickness), gigapascals(modulus), 0.33};
-  plate.gasket = GasketPath{grown(1), millimetres(10)};
+  plate.plate = {cover.shape, millimetres(cover.thickness), gigapascals(cover.modulus), 0.33};
+  plate.gasket = cover.gasket;
   plate.gasketStiffness = newtonsPerMetre(kFibre.loading * 1e9 * gasketArea(plate.gasket).si());
   SettlingJoint joint;
   joint.body = FlexiblePart{plate, {kFibre.unloadingRatio, true}};
-  joint.bolts = boltsOf(bolts, area, thickness + kFibre.thickness);
+  joint.bolts = boltsOf(std::move(bolts), area, cover.thickness + kFibre.thickness);
   return {std::move(name), std::move(joint), megapascals(kStressMegapascals) * squareMillimetres(area)};
 }
 
@@ -70,7 +72,65 @@ std::vector<Point> housing() {
   return out;
 }
 
+/// Its outline and gasket follow the bolts.
+Cover coverAlong(const std::vector<Point>& bolts, Length gasketWidth, double growth, double thickness,
+                 double modulus) {
+  std::vector<Point> rim;
+  for (const Point& bolt : bolts) rim.push_back({bolt.x * growth, bolt.y * growth});
+  return {PolygonOutline{std::move(rim)}, GasketPath{bolts, gasketWidth}, thickness, modulus};
+}
+
+Point middleOf(const std::vector<Position>& places) {
+  Point sum;
+  for (const Position& place : places) sum.x += place.x, sum.y += place.y;
+  const double count = static_cast<double>(places.size());
+  return {sum.x / count, sum.y / count};
+}
+
+double angleOf(const Point& place) {
+  return std::atan2(place.y.si(), place.x.si());
+}
+
+/// About their middle, in turn; refused where that is no line round it.
+Result<std::vector<Point>> lineRound(const std::vector<Position>& places, Length rim) {
+  const auto refused =
+      fail(ErrorCode::OutOfRange, "layout", std::to_string(places.size()),
+           "these bolts do not stand on one line round a middle", "compare a joint whose bolts go round it");
+  const Point middle = middleOf(places);
+  std::vector<Point> out;
+  for (const Position& place : places) out.push_back({place.x - middle.x, place.y - middle.y});
+  std::sort(out.begin(), out.end(), [](const Point& a, const Point& b) { return angleOf(a) < angleOf(b); });
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    const double step = angleOf(out[(i + 1) % out.size()]) - angleOf(out[i]);
+    const double turn = i + 1 < out.size() ? step : step + 2 * kPi;
+    if (std::hypot(out[i].x.si(), out[i].y.si()) < rim.si() || turn < 0.01 || turn > 0.95 * kPi)
+      return refused;
+  }
+  return out;
+}
+
 }  // namespace
+
+Result<SettlingExample> coverWith(const Layout& layout, const Thread& thread, Message name) {
+  CW_TRY(places, positions(layout));
+  if (places.size() < 4 || places.size() > static_cast<std::size_t>(kMostSettlingBolts))
+    return fail(ErrorCode::OutOfRange, "layout", std::to_string(places.size()),
+                {"%1 bolts are not compared", {std::to_string(places.size())}}, "compare 4 to 128");
+  const Length d = thread.diameter, rim = 2 * d;
+  const double area = thread.stressArea.si() * 1e6, thickness = 1.5 * d.si() * 1e3;
+  const auto* circle = std::get_if<Circle>(&layout.shape);
+  if (circle != nullptr && layout.leftOut.empty()) {
+    const Length radius = circle->diameter / 2;
+    return coverOn(std::move(name),
+                   {Annulus{{}, radius + rim}, Annulus{radius - d / 2, radius + d / 2}, thickness, kSteel},
+                   BoltCircle{static_cast<int>(places.size()), radius}, area);
+  }
+  CW_TRY(bolts, lineRound(places, rim));
+  double mean = 0;
+  for (const Point& bolt : bolts)
+    mean += std::hypot(bolt.x.si(), bolt.y.si()) / static_cast<double>(bolts.size());
+  return coverOn(std::move(name), coverAlong(bolts, d, 1 + rim.si() / mean, thickness, kSteel), bolts, area);
+}
 
 std::vector<SettlingExample> settlingExamples() {
   return {flangePair("Flange pair, 8 bolts, spiral-wound gasket",
@@ -79,7 +139,8 @@ std::vector<SettlingExample> settlingExamples() {
                      {12, 165, 150, 80, 41.3, 124.3, 15.2, 298, 110, 14}, kFibre),
           flangePair("Flange pair, 24 bolts, spiral-wound gasket",
                      {24, 342.9, 320, 133, 63.5, 282.6, 19, 645, 254, 22}, kSpiralWound),
-          coverOn("Aluminium pump cover, 7 bolts, fibre gasket", housing(), 12, 70, 36.6, 1.25)};
+          coverOn("Aluminium pump cover, 7 bolts, fibre gasket",
+                  coverAlong(housing(), millimetres(10), 1.25, 12, 70), housing(), 36.6)};
 }
 
 }  // namespace cw

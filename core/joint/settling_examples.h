@@ -2,7 +2,9 @@
 #include <vector>
 
 #include "core/base/message.h"
+#include "core/fastener/thread.h"
 #include "core/joint/settling_joint.h"
+#include "core/pattern/layout.h"
 
 namespace cw {
 
@@ -15,5 +17,12 @@ struct SettlingExample {
 };
 
 std::vector<SettlingExample> settlingExamples();
+
+/// A cover with a sheet's bolts on a rigid casing: of steel, one and a half bolt diameters thick, with a rim
+/// of two beyond the bolts and a fibre gasket along them, 345 MPa aimed at in the bolts. Places and thread
+/// are the sheet's, all else is illustrative. Errors of `positions`; OutOfRange where the bolts do not stand
+/// on one line round a middle, which is where the gasket lies, or are fewer than 4 or more than
+/// kMostSettlingBolts.
+Result<SettlingExample> coverWith(const Layout& layout, const Thread& thread, Message name);
 
 }  // namespace cw

@@ -14,12 +14,15 @@
 
 #include "app/common/document_view.h"
 #include "app/common/wording.h"
+#include "app/common/workspace.h"
+#include "app/figures/figure.h"
 #include "app/figures/load_view.h"
 #include "app/figures/step_player.h"
 #include "app/figures/trials_panel.h"
 #include "core/store/file_io.h"
 #include "tests/app/look.h"
 #include "tests/support/need.h"
+#include "tests/support/sample_shop.h"
 #include "tests/support/temporary_folder.h"
 
 namespace cw {
@@ -75,7 +78,10 @@ class SettlingPageTest : public testing::Test {
     useLook(Scheme::Light);
   }
 
-  SettlingPage page;
+  SystemClock clock;
+  Workspace workspace{clock};
+  FigureDesk desk{workspace};
+  SettlingPage page{desk};
 };
 
 TEST_F(SettlingPageTest, ShowsBothWaysAtTheirEnd) {
@@ -210,6 +216,26 @@ TEST_F(SettlingPageTest, OpensASettleFile) {
 
 TEST_F(SettlingPageTest, EveryControlHasAName) {
   EXPECT_THAT(namelessFocusTargets(page).join(QLatin1Char(',')).toStdString(), testing::IsEmpty());
+}
+
+TEST_F(SettlingPageTest, TakesTheJointsOfTheShopsSheets) {
+  test::SampleShop shop;
+  test::need(workspace.openShop(toQt(shop.file().string())));
+  SettlingPage ofShop{desk};
+  auto* choice = ofShop.findChild<QComboBox*>(QStringLiteral("jointChoice"));
+  const int row = choice->findText(QStringLiteral("Test cover"), Qt::MatchContains);
+  ASSERT_GE(row, 0);
+  choice->setCurrentIndex(row);
+  emit choice->activated(row);
+  QTimer waker;
+  waker.start(10);
+  ASSERT_TRUE(turnUntil([&] { return !ofShop.isComputing(); }));
+  EXPECT_EQ(ofShop.findChild<QComboBox*>(QStringLiteral("leftRule"))->currentText(),
+            ruleName(OrderRule::Star));
+  EXPECT_EQ(ofShop.findChild<QLineEdit*>(QStringLiteral("leftSharesField"))->text(),
+            QStringLiteral("50 100"));
+  EXPECT_THAT(ofShop.findChild<QLabel*>(QStringLiteral("settlingSaid"))->text().toStdString(),
+              testing::HasSubstr("Target"));
 }
 
 }  // namespace

@@ -1,0 +1,49 @@
+#include "app/figures/sheet_joints.h"
+
+#include <QCoreApplication>
+
+#include "app/common/wording.h"
+#include "app/common/workspace.h"
+#include "core/procedure/sheet_file.h"
+
+namespace cw {
+namespace {
+
+class SheetJointTexts {
+  Q_DECLARE_TR_FUNCTIONS(SheetJoints)
+};
+
+Result<SettlingExample> predicted(const Sheet& sheet, const Joint& joint, const Catalogue& catalogue) {
+  const Fastener* fastener = sheet.fastener(joint.fastener);
+  CW_TRY(thread, catalogue.thread(fastener == nullptr ? joint.fastener : fastener->thread));
+  return coverWith(joint.layout, thread, {"%1", {joint.name}});
+}
+
+SettlingWay wayOf(const Joint& joint) {
+  SettlingWay way;
+  if (const auto rule = orderRule(joint.rule)) way.rule = *rule;
+  way.shares = joint.passes.shares;
+  return way;
+}
+
+}  // namespace
+
+std::vector<SheetJoint> sheetJoints(Workspace& workspace) {
+  std::vector<SheetJoint> out;
+  if (!workspace.hasShop()) return out;
+  const auto rows = workspace.shop().sheets().all();
+  if (!rows) return out;
+  for (const SheetRow& row : *rows) {
+    if (row.status != SheetStatus::Issued && row.status != SheetStatus::Draft) continue;
+    const auto bytes = workspace.shop().sheets().bytes(row.digest);
+    const auto sheet = bytes ? readSheet(*bytes) : Result<Sheet>(fail(bytes.error()));
+    if (!sheet) continue;
+    for (const Joint& joint : sheet->joints)
+      out.push_back(
+          {SheetJointTexts::tr("%1 rev %2: %3").arg(toQt(row.title), toQt(row.revision), toQt(joint.name)),
+           predicted(*sheet, joint, workspace.catalogue()), wayOf(joint)});
+  }
+  return out;
+}
+
+}  // namespace cw

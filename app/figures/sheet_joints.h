@@ -1,0 +1,22 @@
+#pragma once
+#include <QString>
+#include <vector>
+
+#include "core/joint/settling_examples.h"
+#include "core/joint/settling_way.h"
+
+namespace cw {
+
+class Workspace;
+
+/// A joint of one of the shop's sheets, as far as a prediction knows it.
+struct SheetJoint {
+  QString name;                   ///< "Gear case cover rev A, cover"
+  Result<SettlingExample> joint;  ///< or why it cannot be compared
+  SettlingWay way;                ///< as the sheet has it tightened
+};
+
+/// The joints of all issued sheets and drafts; none without a shop.
+std::vector<SheetJoint> sheetJoints(Workspace& workspace);
+
+}  // namespace cw
