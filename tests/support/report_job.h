@@ -1,4 +1,6 @@
 #pragma once
+#include <gtest/gtest.h>
+
 #include <sodium.h>
 
 #include "core/pattern/order.h"
