@@ -7,6 +7,7 @@
 #include "core/joint/settling_course.h"
 #include "core/joint/settling_loosening.h"
 #include "core/joint/settling_targets.h"
+#include "core/pattern/order.h"
 #include "tests/published/settling_ring_beam.h"
 
 namespace cw {
@@ -15,7 +16,7 @@ namespace {
 using nlohmann::json;
 
 /// "30/60/100+2c": shares in percent of the pattern passes, then circular passes at full target.
-std::vector<SettlingPass> passesOf(const std::string& strategy, const std::vector<int>& pattern) {
+std::vector<SettlingPass> passesOf(const std::string& strategy, const std::vector<int>& pattern, int bolts) {
   std::vector<SettlingPass> passes;
   if (strategy.substr(1, 4) == "x100") {
     for (char c = '0'; c < strategy[0]; ++c) passes.push_back({1, pattern});
@@ -28,13 +29,19 @@ std::vector<SettlingPass> passesOf(const std::string& strategy, const std::vecto
     from = to + 1;
   }
   if (staged.size() < strategy.size())
-    for (char c = '0'; c < strategy[staged.size() + 1]; ++c)
-      passes.push_back({1, ringCircular(static_cast<int>(pattern.size()))});
+    for (char c = '0'; c < strategy[staged.size() + 1]; ++c) passes.push_back({1, ringCircular(bolts)});
   return passes;
 }
 
 std::vector<int> patternOf(const json& from) {
-  return from.at("pattern") == "star" ? ringStar(from.at("N")) : ringCircular(from.at("N"));
+  const int bolts = from.at("N");
+  if (from.at("pattern") == "star") return ringStar(bolts);
+  if (from.at("pattern") == "anchors") return {1, 1 + bolts / 2, 1 + bolts / 4, 1 + 3 * bolts / 4};
+  if (from.at("pattern") == "circular") return ringCircular(bolts);
+  const Order quadrant =
+      tighteningOrder(Layout{Circle{static_cast<std::size_t>(bolts), millimetres(200)}}, OrderRule::Quadrant)
+          .value();
+  return {quadrant.positions.begin(), quadrant.positions.end()};
 }
 
 struct Difference {
@@ -48,7 +55,7 @@ void compare(const json& from, Difference& out) {
   const Force target = ringTarget(bolts);
   const auto course =
       settle(ringBeamModel(bolts, from.at("gasket")),
-             {{target}, ringCases().at("snug"), passesOf(from.at("strategy"), patternOf(from))});
+             {{target}, ringCases().at("snug"), passesOf(from.at("strategy"), patternOf(from), bolts)});
   ASSERT_TRUE(course) << sentence(course.error());
   for (const auto& pass : from.at("passes")) {
     const auto& ours = course->passes.at(std::size_t(pass.at("pass")) - 1).loads;
