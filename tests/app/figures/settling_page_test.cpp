@@ -13,6 +13,7 @@
 #include <QTimer>
 
 #include "app/common/document_view.h"
+#include "app/common/order_form.h"
 #include "app/common/wording.h"
 #include "app/common/workspace.h"
 #include "app/figures/figure.h"

@@ -8,6 +8,7 @@
 #include "core/joint/stripping.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
+#include "tests/support/matchers.h"
 
 // Fasteners for the tests of this room: from the shipped library, or made up on the spot.
 namespace cw::testing_joint {
@@ -52,12 +53,6 @@ template <class T>
 std::string refusal(const Result<T>& result) {
   EXPECT_FALSE(result.has_value()) << "expected a refusal";
   return result ? std::string() : sentence(result.error());
-}
-
-MATCHER_P2(IsNear, expected, tolerance, "") {
-  const double off = arg.si() - expected.si();
-  *result_listener << arg.si() << " differs by " << off;
-  return std::abs(off) <= tolerance.si();
 }
 
 }  // namespace cw::testing_joint
