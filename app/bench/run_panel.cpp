@@ -15,7 +15,8 @@
 namespace cw {
 
 RunPanel::RunPanel(QWidget* parent) : RunFrame(parent) {
-  setFocusPolicy(Qt::StrongFocus);
+  setObjectName(QStringLiteral("runPanel"));
+  setFocusPolicy(Qt::ClickFocus);  // Tab goes to the main button, which takes the same keys
   setAccessibleName(tr("Bench"));
   for (QPushButton* button : findChildren<QPushButton*>()) button->installEventFilter(this);
   connect(this, &RunFrame::pauseWanted, this, &RunPanel::pause);
@@ -158,6 +159,7 @@ void RunPanel::openWaysOut(const QString& way) {
   if (job == nullptr) return;
   say({});
   m_ways->present({*job, next(*job), m_session->floor()});
+  notices()->clear();  // nothing is done meanwhile, and there is the more room to say why
   bringUp(m_ways);
   m_ways->choose(way);
   refreshMain();
@@ -170,7 +172,9 @@ void RunPanel::changeWrench() {
   if (m_panel == panelFor(Stage::SetTool) && m_stage != Stage::SetTool) return present();
   say({});
   m_panel = panelFor(Stage::SetTool);
-  m_panel->present({*job, next(*job), m_session->floor()});
+  const BenchView view{*job, next(*job), m_session->floor()};
+  notices()->present(view.step());
+  m_panel->present(view);
   bringUp(m_panel);
   refreshMain();
   setFocus();

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/bench/bench_session.h"
+#include "app/bench/touch.h"
 #include "app/common/joint_view.h"
 #include "app/common/measures.h"
 #include "app/common/settings.h"
@@ -18,11 +19,14 @@
 namespace cw {
 namespace {
 
+constexpr double kLeastJoint = 62;  ///< mm; in less its labels could not be read
+
 JointView* addJoint(QVBoxLayout* column, bool choosable) {
   auto* joint = new JointView;
   joint->setObjectName(QStringLiteral("jointView"));
   joint->setChoosable(choosable);
   joint->setFont(fontOfHeight(bench::kTextHeight, joint));
+  joint->setMinimumHeight(static_cast<int>(pixels(kLeastJoint, joint)));
   column->addWidget(joint, 1);
   return joint;
 }
@@ -97,9 +101,11 @@ ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
   m_list->setObjectName(QStringLiteral("toolList"));
   m_list->setAccessibleName(tr("Wrenches"));
   m_list->setFont(fontOfHeight(bench::kTextHeight, this));
-  m_list->setWordWrap(true);
-  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  m_list->setSpacing(static_cast<int>(pixels(bench::kGap / 4, this)));
+  fitRowsForTouch(*m_list);
+  // As high as its rows: the column around it is what scrolls.
+  m_list->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
+  m_list->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+  m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   column()->addWidget(m_list, 1);
   m_lead = addField(tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
   m_reason = addField(tr("The lead's reason"), QStringLiteral("reasonField"));
@@ -122,8 +128,6 @@ void ToolPanel::addItem(const ToolOffer& offer) {
       new QListWidgetItem(offer.fits() ? name + toQt(text(offer.set->setting))
                                        : name + tr("not this one: %1").arg(worded(offer.set.error())));
   if (!offer.fits() && !offer.allowed) item->setFlags(Qt::ItemIsEnabled);
-  item->setSizeHint(
-      {0, static_cast<int>(pixels(offer.fits() ? bench::kTarget : bench::kTarget * 2.2, this))});
   m_list->addItem(item);
 }
 

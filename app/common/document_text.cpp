@@ -163,6 +163,7 @@ class TextWriter {
     format.setCellSpacing(0);
     format.setCellPadding(kCellPadding);
     format.setTopMargin(8);
+    format.setRightMargin(1);  // shares of a width are rounded up, and nothing shall scroll for that
     format.setHeaderRowCount(ruled ? 1 : 0);
     QTextTable* table = m_cursor.insertTable(rows, static_cast<int>(widths.size()), format);
     if (ruled) rule(*table);

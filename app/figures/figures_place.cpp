@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "app/common/settings.h"
+#include "app/common/tab_order.h"
 #include "app/figures/from_specification.h"
 
 namespace cw {
@@ -102,7 +103,7 @@ void FiguresPlace::showRow(int row) {
   const Figure& figure = figures()[static_cast<std::size_t>(row)];
   QWidget* page = pageOf(figure);
   m_pages->setCurrentWidget(page);
-  setFocusProxy(page);
+  passFocusOn(*this, *page);
   Settings().setFigure(figure.key);
 }
 

@@ -5,6 +5,7 @@
 #include <QPaintEngine>
 #include <QPainter>
 #include <QWidget>
+#include <algorithm>
 
 namespace cw {
 namespace {
@@ -32,8 +33,9 @@ class TextEngine final : public QPaintEngine {
     out.text = item.text();
     out.font = item.font();
     out.ink = painter()->pen().color();
+    const double below = std::max(0.0, metrics.tightBoundingRect(item.text()).bottom());
     out.rect = toDevice.mapRect(
-        QRectF(at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + metrics.descent()));
+        QRectF(at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + below));
     out.capitals = metrics.capHeight() * toDevice.m22();
     out.cutByPainter = isCut(out.rect, toDevice);
     out.widget = dynamic_cast<const QWidget*>(painter()->device());

@@ -3,9 +3,9 @@
 #include <QAbstractScrollArea>
 #include <QApplication>
 #include <QDir>
-#include <QFile>
 #include <QImage>
 #include <QScrollBar>
+#include <QThreadPool>
 #include <algorithm>
 
 #include "app/common/measures.h"
@@ -16,6 +16,8 @@ namespace cw {
 namespace {
 
 constexpr QSize kLeast(1024, 600), kUsual(1280, 800), kLarge(1920, 1080);
+constexpr qsizetype kMostPlaces = 3;
+constexpr int kQuickToWrite = 90;  // of a PNG: hardly packed
 
 void append(Complaints& to, Complaints more) {
   to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
@@ -23,21 +25,6 @@ void append(Complaints& to, Complaints more) {
 
 QImage pictureOf(QWidget& window) {
   return window.grab().toImage().convertToFormat(QImage::Format_RGB32);
-}
-
-QStringList knownSlips() {
-  QFile file(QStringLiteral(CW_TEST_DATA "/walk/known.txt"));
-  QStringList out;
-  if (file.open(QIODevice::ReadOnly))
-    for (const QString& line : QString::fromUtf8(file.readAll()).split(QLatin1Char('\n')))
-      if (!line.isEmpty() && !line.startsWith(QLatin1Char('#'))) out << line;
-  return out;
-}
-
-bool isKnown(const QString& what) {
-  static const QStringList kKnown = knownSlips();
-  return std::any_of(kKnown.begin(), kKnown.end(),
-                     [&](const QString& line) { return what.startsWith(line); });
 }
 
 QString cell(const Least& least) {
@@ -57,14 +44,9 @@ WalkReport& WalkReport::theOne() {
   return report;
 }
 
-void WalkReport::complain(const QString& page, const QString& state, const QString& where,
-                          const Complaints& complaints) {
-  for (const Complaint& one : complaints) {
-    const QString what = QStringLiteral("%1: %2 %3").arg(one.check, one.widget, one.what);
-    const QString slip = QStringLiteral("%1, %2: %3").arg(page, state, what);
-    m_slips[slip].insert(where);
-    if (!isKnown(what)) m_unknown.insert(slip);
-  }
+void WalkReport::complain(const QString& where, const Complaints& complaints) {
+  for (const Complaint& one : complaints)
+    m_slips[QStringLiteral("%1: %2 %3").arg(one.check, one.widget, one.what)] << where;
 }
 
 QString WalkReport::table() const {
@@ -81,15 +63,16 @@ QString WalkReport::table() const {
   return out;
 }
 
-QString WalkReport::slips(std::size_t most, bool known) const {
+QString WalkReport::newSlips() {
   QString out;
-  std::size_t count = 0;
   for (const auto& [slip, where] : m_slips) {
-    if (!known && !m_unknown.contains(slip)) continue;
-    if (++count > most) break;
-    const QStringList places(where.begin(), where.end());
-    out += slip + QStringLiteral("  [") + places.join(QStringLiteral("; ")) + QStringLiteral("]\n");
+    QStringList places = where;
+    places.removeDuplicates();
+    out += slip + QStringLiteral("  [") + places.mid(0, kMostPlaces).join(QStringLiteral("; "));
+    if (places.size() > kMostPlaces) out += QStringLiteral("; %1 more").arg(places.size() - kMostPlaces);
+    out += QStringLiteral("]\n");
   }
+  m_slips.clear();
   return out;
 }
 
@@ -111,9 +94,12 @@ void Walk::look(const QString& page, const QString& state) {
     Complaints complaints = check(measured, picture);
     append(complaints, checkScrolledDown(measured));
     if (size == kUsual) append(complaints, checkFocusOrder(m_window));
-    WalkReport::theOne().complain(
-        page, state, QStringLiteral("%1×%2 %3").arg(size.width()).arg(size.height()).arg(m_look.text()),
-        complaints);
+    const QString where = QStringLiteral("%1, %2, %3×%4 %5")
+                              .arg(page, state)
+                              .arg(size.width())
+                              .arg(size.height())
+                              .arg(m_look.text());
+    WalkReport::theOne().complain(where, complaints);
     save(page, state, size, picture);
   }
 }
@@ -153,8 +139,9 @@ Complaints Walk::checkScrolledDown(Worst& measured) const {
   return out;
 }
 
+/// Of every state the usual window; the least one too, and the large one with large text, in light.
 void Walk::save(const QString& page, const QString& state, const QSize& size, const QImage& picture) const {
-  if (size != kUsual && (m_look.scheme == Scheme::Dark || m_look.scale > 1)) return;
+  if (size != kUsual && (m_look.scheme == Scheme::Dark || (size == kLarge) != (m_look.scale > 1))) return;
   const QString folder = QStringLiteral(CW_PICTURES "/walk");
   QDir().mkpath(folder);
   QString name = QStringLiteral("%1_%2_%3_%4")
@@ -162,8 +149,13 @@ void Walk::save(const QString& page, const QString& state, const QSize& size, co
                      .arg(size.width())
                      .arg(m_look.scheme == Scheme::Light ? QLatin1String("light") : QLatin1String("dark"));
   if (m_look.scale > 1) name += QStringLiteral("_%1").arg(m_look.scale * 100);
-  picture.save(folder + QLatin1Char('/') + name.replace(QLatin1Char(' '), QLatin1Char('_')) +
-               QStringLiteral(".png"));
+  name.remove(QLatin1Char(',')).replace(QLatin1Char(' '), QLatin1Char('_'));
+  const QString path = folder + QLatin1Char('/') + name + QStringLiteral(".png");
+  QThreadPool::globalInstance()->start([picture, path] { picture.save(path, "PNG", kQuickToWrite); });
+}
+
+void waitForPictures() {
+  QThreadPool::globalInstance()->waitForDone();
 }
 
 }  // namespace cw

@@ -1,0 +1,33 @@
+#pragma once
+#include "app/common/measures.h"
+
+class QBoxLayout;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QListWidget;
+class QPushButton;
+
+namespace cw {
+
+/// Font and least size of a control for gloved hands.
+void fitForTouch(QWidget& control, double textHeight = bench::kLabelHeight);
+
+/// A button beside the main action, with the words that a step is left by.
+QPushButton* touchButton(const QString& text, const QString& objectName);
+
+/// The words above a field, which they also name to a screen reader.
+QLabel* labelFor(QWidget& field, const QString& text);
+
+/// A choice whose rows are as high as a finger needs them.
+QComboBox* touchChoice(const QString& objectName);
+/// For a choice between sentences.
+void giveTwoLines(QComboBox& choice);
+
+/// Makes every row as high as its words need, and as a finger does.
+void fitRowsForTouch(QListWidget& list);
+
+/// Pixels between things that are touched.
+int touchGap(const QWidget& of);
+
+}  // namespace cw
