@@ -68,10 +68,10 @@ void BenchForm::addWide(QWidget* widget) {
   m_cell += 2;
 }
 
-QLineEdit* BenchForm::addField(const QString& label, const char* name) {
+QLineEdit* BenchForm::addField(const QString& label, const char* name, Width width) {
   auto* field = new QLineEdit;
   fitForTouch(*field);
-  add(label, field, name);
+  add(label, field, name, width);
   return field;
 }
 
@@ -82,8 +82,8 @@ QLineEdit* BenchForm::addPin(const char* name) {
   return field;
 }
 
-QComboBox* BenchForm::addChoice(const QString& label, const char* name, Width width) {
-  QComboBox* choice = touchChoice(QLatin1String(name));
+QComboBox* BenchForm::addChoice(const QString& label, const char* name, Width width, int lines) {
+  QComboBox* choice = touchChoice(QLatin1String(name), lines);
   add(label, choice, name, width);
   return choice;
 }

@@ -26,8 +26,8 @@ class BenchForm : public QWidget {
 
   /// Of one column, or across both for what may be long.
   enum class Width { Half, Whole };
-  QLineEdit* addField(const QString& label, const char* name);
-  QComboBox* addChoice(const QString& label, const char* name, Width width = Width::Half);
+  QLineEdit* addField(const QString& label, const char* name, Width width = Width::Half);
+  QComboBox* addChoice(const QString& label, const char* name, Width width = Width::Half, int lines = 1);
   QLineEdit* addPin(const char* name);  ///< Enter in it is the main action
   /// A widget of its own kind in the next cell.
   void add(const QString& label, QWidget* field, const char* name, Width width = Width::Half);

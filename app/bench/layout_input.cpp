@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "app/bench/touch.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 
 namespace cw {
@@ -35,7 +36,7 @@ LayoutInput::LayoutInput(QWidget* parent) : QWidget(parent) {
   across->addWidget(m_shape, 2);
   m_count = addCount(tr("How many fasteners, or rows"), "countField");
   m_columns = addCount(tr("How many columns"), "columnsField");
-  setFocusProxy(m_shape);
+  passFocusOn(*this, *m_shape);
   connect(m_shape, &QComboBox::currentIndexChanged, this, &LayoutInput::showCounts);
   clear();
 }

@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/bench/step_panels.h"
@@ -46,6 +47,11 @@ QPushButton* StagePanel::addButton(const QString& text, const QString& objectNam
 
 void StagePanel::addGap() {
   m_column->addSpacing(std::max(0, touchGap(*this) - m_column->spacing()));
+}
+
+void StagePanel::reveal(QWidget& part) {
+  for (QWidget* parent = parentWidget(); parent != nullptr; parent = parent->parentWidget())
+    if (auto* area = qobject_cast<QScrollArea*>(parent)) return area->ensureWidgetVisible(&part);
 }
 
 void StagePanel::setShown(QLineEdit* field, bool shown) {

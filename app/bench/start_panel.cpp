@@ -40,7 +40,7 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent)
   m_reason = addChoice(tr("Reason"), "reasonChoice");
   for (const auto& [reason, word] : Words<Reason>::kAll) m_reason->addItem(nameOf(reason), toQt(word));
   m_person = addChoice(tr("Who does it"), "personChoice");
-  m_parent = addChoice(tr("Record it follows from"), "parentChoice", Width::Whole);
+  m_parent = addChoice(tr("Record it follows from"), "parentChoice", Width::Whole, 2);
   m_supervisor = addChoice(tr("Supervised by"), "supervisorChoice", Width::Whole);
   m_pin = addPin("pinField");
   connect(this, &BenchForm::acted, this, &StartPanel::start);

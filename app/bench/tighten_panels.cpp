@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -139,6 +140,7 @@ bool ToolPanel::asksALead() const {
 
 void ToolPanel::showLeadsWord() {
   for (QLineEdit* field : {m_lead, m_reason}) setShown(field, asksALead());
+  if (asksALead()) QTimer::singleShot(0, this, [this] { reveal(*m_reason); });
   emit changed();
 }
 

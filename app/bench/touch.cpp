@@ -54,6 +54,21 @@ int targetOf(const QWidget& widget) {
   return static_cast<int>(std::ceil(pixels(bench::kTarget, &widget)));
 }
 
+/// As high as a target, and as its lines need at the present size of text.
+class TouchChoice final : public QComboBox {
+ public:
+  explicit TouchChoice(int lines) : m_lines(lines) {}
+  QSize sizeHint() const override { return raised(QComboBox::sizeHint()); }
+  QSize minimumSizeHint() const override { return raised(QComboBox::minimumSizeHint()); }
+
+ private:
+  QSize raised(const QSize& size) const {
+    const int words = fontMetrics().lineSpacing() * m_lines + 2 * kRowMargin;
+    return size.expandedTo({targetOf(*this), std::max(targetOf(*this), words)});
+  }
+  int m_lines;
+};
+
 }  // namespace
 
 void fitForTouch(QWidget& control, double textHeight) {
@@ -80,18 +95,13 @@ QLabel* labelFor(QWidget& field, const QString& text) {
   return label;
 }
 
-QComboBox* touchChoice(const QString& objectName) {
-  auto* choice = new QComboBox;
+QComboBox* touchChoice(const QString& objectName, int lines) {
+  auto* choice = new TouchChoice(lines);
   choice->setObjectName(objectName);
-  fitForTouch(*choice);
+  choice->setFont(fontOfHeight(bench::kLabelHeight, choice));
   choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   choice->view()->setItemDelegate(new TouchRows(*choice->view()));
   return choice;
-}
-
-void giveTwoLines(QComboBox& choice) {
-  choice.setMinimumHeight(
-      std::max(choice.minimumHeight(), choice.fontMetrics().lineSpacing() * 2 + 2 * kRowMargin));
 }
 
 void fitRowsForTouch(QListWidget& list) {

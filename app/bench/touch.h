@@ -19,10 +19,9 @@ QPushButton* touchButton(const QString& text, const QString& objectName);
 /// The words above a field, which they also name to a screen reader.
 QLabel* labelFor(QWidget& field, const QString& text);
 
-/// A choice whose rows are as high as a finger needs them.
-QComboBox* touchChoice(const QString& objectName);
-/// For a choice between sentences.
-void giveTwoLines(QComboBox& choice);
+/// A choice whose rows are as high as a finger needs them; one between sentences has two lines for what is
+/// chosen.
+QComboBox* touchChoice(const QString& objectName, int lines = 1);
 
 /// Makes every row as high as its words need, and as a finger does.
 void fitRowsForTouch(QListWidget& list);

@@ -98,9 +98,8 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
   m_explanation->setWordWrap(true);
   m_explanation->setFont(fontOfHeight(bench::kLabelHeight, this));
   column->addWidget(m_explanation);
-  m_step = addChoice(column, tr("Back to step"), QStringLiteral("stepChoice"));
-  m_entry = addChoice(column, tr("Which entry"), QStringLiteral("entryChoice"));
-  for (QComboBox* choice : {m_step, m_entry}) giveTwoLines(*choice);
+  m_step = addChoice(column, tr("Back to step"), QStringLiteral("stepChoice"), 2);
+  m_entry = addChoice(column, tr("Which entry"), QStringLiteral("entryChoice"), 2);
   addLine(column, Asks::Position, tr("Position"), QStringLiteral("positionField"));
   addLine(column, Asks::Value, tr("What it should have been"), QStringLiteral("valueField"));
   addLine(column, Asks::What, tr("What was done"), QStringLiteral("whatField"));
@@ -127,8 +126,9 @@ QLineEdit* WaysOut::addLine(QVBoxLayout* column, Asks asks, const QString& label
   return m_lines[asks] = field;
 }
 
-QComboBox* WaysOut::addChoice(QVBoxLayout* column, const QString& label, const QString& objectName) {
-  QComboBox* choice = touchChoice(objectName);
+QComboBox* WaysOut::addChoice(QVBoxLayout* column, const QString& label, const QString& objectName,
+                              int lines) {
+  QComboBox* choice = touchChoice(objectName, lines);
   column->addWidget(m_names[choice] = labelFor(*choice, label));
   column->addWidget(choice);
   return choice;

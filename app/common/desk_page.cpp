@@ -128,6 +128,8 @@ QWidget* DeskPage::makeThingSide() {
   m_stack = new QStackedLayout;
   m_stack->addWidget(m_nothing);
   m_stack->addWidget(m_thing);
+  for (QWidget* page : {static_cast<QWidget*>(m_nothing), static_cast<QWidget*>(m_thing)})
+    page->setMinimumHeight(kGap);  // while a form asks, its words come first
   down->addLayout(m_stack, 1);
   m_actions->hide();
   return side;

@@ -8,6 +8,7 @@
 
 #include "app/common/labels.h"
 #include "app/common/measures.h"
+#include "app/common/tab_order.h"
 
 namespace cw {
 namespace {
@@ -33,7 +34,7 @@ InputField::InputField(const Words& words, QWidget* parent)
   down->addWidget(label);
   down->addWidget(m_edit);
   down->addWidget(m_found);
-  setFocusProxy(m_edit);
+  passFocusOn(*this, *m_edit);
   connect(m_edit, &QLineEdit::textEdited, this, [this] {
     m_mark = Settings().decimalMark();
     emit edited();

@@ -7,6 +7,7 @@
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/document_view.h"
 #include "app/common/labels.h"
@@ -24,10 +25,20 @@
 namespace cw {
 namespace {
 
-constexpr int kEditorMargin = 24, kEditorGap = 8, kFormWidth = 320;
+constexpr int kEditorMargin = 24, kEditorGap = 8, kFormWidth = 288;
+
+/// Scrolls up and down only: never narrower than what is in it.
+class UprightArea final : public QScrollArea {
+ public:
+  QSize minimumSizeHint() const override {
+    const QSize least = QScrollArea::minimumSizeHint();
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+    return {std::max({least.width(), widget()->minimumSizeHint().width() + bar, kFormWidth}), least.height()};
+  }
+};
 
 QScrollArea* scrolled(QWidget* form) {
-  auto* area = new QScrollArea;
+  auto* area = new UprightArea;
   auto* inside = new QWidget;
   auto* down = new QVBoxLayout(inside);
   down->setContentsMargins(0, kEditorGap, 0, kEditorGap);
@@ -74,7 +85,6 @@ QWidget* LayoutEditor::makeForms() {
   tabs->tabBar()->setAccessibleName(tabs->accessibleName());
   tabs->setFocusPolicy(Qt::NoFocus);
   auto* side = new QWidget;
-  side->setMinimumWidth(kFormWidth);
   auto* down = new QVBoxLayout(side);
   down->setContentsMargins(kEditorMargin, kEditorMargin, kEditorGap, kEditorMargin);
   down->addWidget(tabs);

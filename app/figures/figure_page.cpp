@@ -141,6 +141,7 @@ QStringList FigurePage::stillWanted() const {
 
 void FigurePage::showEvent(QShowEvent* event) {
   QScrollArea::showEvent(event);
+  orderTabs({m_formSide, m_outcome});  // fields are added after what comes of them
   arrange();
   refresh();
   pointFocus();

@@ -21,7 +21,7 @@
 namespace cw {
 namespace {
 
-constexpr int kSettlingMargin = 24, kSettlingGap = 12, kNarrow = 640;
+constexpr int kSettlingMargin = 24, kSettlingGap = 12;
 
 }  // namespace
 
@@ -67,16 +67,16 @@ SettlingPage::SettlingPage(QWidget* parent)
 
 QWidget* SettlingPage::makeJointRow() {
   auto* row = new QWidget;
-  auto* across = new QHBoxLayout(row);
-  across->setContentsMargins(0, 0, 0, 0);
-  for (const SettlingExample& joint : m_joints)
-    m_choice->addItem(tr("%1 (illustrative values)").arg(worded(joint.name)));
+  auto* below = new QVBoxLayout(row);
+  below->setContentsMargins(0, 0, 0, 0);
+  for (const SettlingExample& joint : m_joints) m_choice->addItem(worded(joint.name));
+  m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_choice->setObjectName(QStringLiteral("jointChoice"));
   m_choice->setAccessibleName(tr("Joint"));
   auto* open = new QPushButton(tr("Open a settle file …"));
   open->setObjectName(QStringLiteral("openSettleButton"));
-  across->addWidget(m_choice, 1);
-  across->addWidget(open);
+  below->addWidget(m_choice);
+  below->addWidget(open, 0, Qt::AlignLeft);
   connect(m_choice, &QComboBox::activated, this,
           [this](int row) { setJoint(m_joints[static_cast<std::size_t>(row)]); });
   connect(open, &QPushButton::clicked, this, &SettlingPage::chooseFile);
@@ -138,8 +138,10 @@ void SettlingPage::compute() {
 void SettlingPage::present(const Result<SettlingOutcome>& left, const Result<SettlingOutcome>& right) {
   const auto layout = boltLayout(m_joint.joint);
   if (!layout) return say(wordedWithPlace(layout.error()), true);
-  say(tr("Target %1 in every bolt. Bars and figures are shares of it.")
-          .arg(toQt(text(m_joint.target, kKilonewton))));
+  const bool isExample = m_choice->currentIndex() < static_cast<int>(settlingExamples().size());
+  const QString shares = tr("Target %1 in every bolt. Bars and figures are shares of it.")
+                             .arg(toQt(text(m_joint.target, kKilonewton)));
+  say(isExample ? tr("Illustrative values. %1").arg(shares) : shares);
   const auto show = [&](WayPanel* way, const Result<SettlingOutcome>& outcome) {
     if (outcome)
       way->present(*layout, *outcome);
@@ -159,7 +161,10 @@ void SettlingPage::say(const QString& sentence, bool trouble) {
 
 void SettlingPage::resizeEvent(QResizeEvent* event) {
   QScrollArea::resizeEvent(event);
-  m_across->setDirection(viewport()->width() < kNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+  const int needed = m_left->minimumSizeHint().width() + m_right->minimumSizeHint().width() +
+                     m_across->spacing() + 2 * kSettlingMargin;
+  const bool isNarrow = viewport()->width() < needed;
+  m_across->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 QWidget* makeSettlingPage(FigureDesk&, QWidget* parent) {

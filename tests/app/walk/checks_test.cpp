@@ -107,7 +107,7 @@ TEST_F(Checks, FindTextThatIsCut) {
   text->resize(380, 30);
   EXPECT_THAT(said(checkCut(painted())), IsEmpty());
   text->setWordWrap(true);
-  text->resize(120, 30);
+  text->resize(120, 26);
   EXPECT_THAT(said(checkCut(painted())), HasSubstr("cut: ")) << "wrapped, and too low for its lines";
 }
 

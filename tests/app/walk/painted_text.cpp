@@ -12,6 +12,11 @@ namespace {
 
 constexpr qreal kCut = 1.5;  // pixels: less is the softness of an edge
 
+/// Nothing of it is seen; a break that has no width counts too.
+bool isBlank(QString text) {
+  return text.remove(QChar(0x200B)).trimmed().isEmpty();
+}
+
 /// Hears what is painted and keeps the texts.
 class TextEngine final : public QPaintEngine {
  public:
@@ -26,7 +31,7 @@ class TextEngine final : public QPaintEngine {
   Type type() const override { return User; }
 
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
-    if (item.text().trimmed().isEmpty()) return;
+    if (isBlank(item.text())) return;
     const QFontMetricsF metrics(item.font());
     const QTransform toDevice = painter()->deviceTransform();
     PaintedText out;

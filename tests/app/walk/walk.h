@@ -45,6 +45,7 @@ class Walk {
 
  private:
   std::vector<QSize> sizes() const;
+  void finishDocuments() const;
   Complaints check(Worst& measured, const QImage& picture) const;
   Complaints checkScrolledDown(Worst& measured) const;
   void save(const QString& page, const QString& state, const QSize& size, const QImage& picture) const;

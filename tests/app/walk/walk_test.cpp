@@ -2,12 +2,7 @@
 // bounds, and a picture of each for people to look at.
 #include <gmock/gmock.h>
 
-#include <QComboBox>
-#include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
-#include <QTableView>
-#include <QTest>
 #include <iostream>
 
 #include "app/command_line/demo_shop.h"
@@ -17,13 +12,12 @@
 #include "core/procedure/sheet_file.h"
 #include "tests/app/look.h"
 #include "tests/app/walk/bench_walk.h"
+#include "tests/app/walk/desk_walk.h"
 #include "tests/support/need.h"
 #include "tests/support/temporary_folder.h"
 
 namespace cw {
 namespace {
-
-constexpr int kMostRows = 4;
 
 /// Printed once, after the last run.
 class TableAtTheEnd final : public testing::Environment {
@@ -68,43 +62,6 @@ class WalkTest : public testing::TestWithParam<WalkLook> {
     }
   }
 
-  /// The rows of a place's list, what its actions ask, and a search that finds nothing.
-  static void everythingIn(Walk& walk, const QString& key) {
-    walk.window().show(key);
-    QWidget* place = walk.window().placeWidget(key);
-    walk.look(key, QStringLiteral("shown"));
-    for (QTableView* list : place->findChildren<QTableView*>()) {
-      for (int row = 0; list->isVisible() && row < std::min(list->model()->rowCount(), kMostRows); ++row) {
-        list->selectRow(row);
-        if (row > 0) walk.look(key, QStringLiteral("row %1").arg(row + 1));
-        for (const char* action :
-             {"submitButton", "issueButton", "withdrawButton", "dropButton", "addendumButton"})
-          pressAndLook(walk, *place, key, QLatin1String(action));
-        pressAndLook(walk, *place, key, QStringLiteral("verifyButton"));
-      }
-    }
-    for (QListWidget* list : place->findChildren<QListWidget*>())
-      for (int row = 0; list->isVisible() && row < list->count(); ++row) {
-        list->setCurrentRow(row);
-        if (row > 0) walk.look(key, QStringLiteral("page %1").arg(row + 1));
-      }
-    if (auto* search = place->findChild<QLineEdit*>(QStringLiteral("deskSearch"))) {
-      search->setText(QStringLiteral("nothing is called so"));
-      walk.look(key, QStringLiteral("nothing fits"));
-      search->clear();
-    }
-  }
-  static void pressAndLook(Walk& walk, QWidget& place, const QString& key, const QString& action) {
-    static std::set<std::pair<Walk*, QString>> pressed;
-    auto* button = place.findChild<QPushButton*>(action);
-    if (button == nullptr || !button->isVisible() || !pressed.insert({&walk, key + action}).second) return;
-    button->click();
-    walk.look(key, action);
-    if (auto* pin = place.findChild<QLineEdit*>(QStringLiteral("signerPin"));
-        pin != nullptr && pin->isVisible())
-      QTest::keyClick(pin, Qt::Key_Escape);
-  }
-
   TemporaryFolder folder;
   SteppingClock clock{*parseRfc3339("2026-11-25T08:00:00.000+01:00"), std::chrono::seconds(1)};
   Workspace workspace{clock};
@@ -141,10 +98,14 @@ TEST_P(WalkTest, TheDemoShop) {
   window.QMainWindow::show();
   window.activateWindow();
   Walk walk(window, GetParam());
+  DeskWalk desk(walk);
   for (const Place& place : places())
-    if (place.key != QLatin1String("bench")) everythingIn(walk, place.key);
+    if (place.key != QLatin1String("bench")) desk.everythingIn(place.key);
+  desk.everyFigure();
+  desk.settings();
   window.show(QStringLiteral("bench"));
   BenchWalk bench(walk);
+  bench.quickJoint();
   bench.walkJob(QStringLiteral("Pump cover"));
   bench.walkJob(QStringLiteral("Discharge flange"));
 }
