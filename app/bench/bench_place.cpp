@@ -16,9 +16,9 @@ namespace cw {
 
 BenchPlace::BenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent)
     : QStackedWidget(parent), m_workspace(workspace), m_navigator(navigator), m_list(new JobList(workspace)) {
-  addWidget(m_list);
   // What is not shown takes no keys.
   connect(this, &QStackedWidget::currentChanged, this, [this] { passFocusOn(*this, *currentWidget()); });
+  addWidget(m_list);
   connect(m_list, &JobList::jobChosen, this, &BenchPlace::askWho);
   connect(m_list, &JobList::startWanted, this, [this] {
     start()->present();

@@ -70,7 +70,12 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
 void JobList::refresh() {
   m_list->clear();
   m_jobs.clear();
-  if (!m_workspace.hasShop()) return;
+  for (QPushButton* button : {m_open, m_start, m_quick}) button->setEnabled(m_workspace.hasShop());
+  m_list->setVisible(m_workspace.hasShop());
+  if (!m_workspace.hasShop()) {
+    m_empty->setText(tr("No shop file is open. Open or make one in Settings."));
+    return m_empty->show();
+  }
   JobQuery unfinished;
   unfinished.state = JobState::Open;
   auto rows = m_workspace.shop().findJobs(unfinished);

@@ -123,7 +123,7 @@ QString RunPanel::subtitleOf(const BenchView& view) const {
   if (!tightens || m_stage == Stage::ReadWarnings) return {};
   if (m_stage == Stage::CheckPass)
     return tr("Check pass, round %1 of at most %2").arg(next.round).arg(checkRoundsOf(view.job, view.step()));
-  if (next.pass == 0) return toQt(view.joint()->name);
+  if (next.pass == 0) return {};
   const int passes = passesOf(view.job, view.step());
   QString text = tr("Pass %1 of %2").arg(next.pass).arg(passes);
   if (m_stage == Stage::TightenPosition)

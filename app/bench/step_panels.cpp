@@ -110,15 +110,16 @@ void MeasurePanel::present(const BenchView& view) {
   const Step& step = view.step();
   m_unit = toQt(step.unit);
   m_value->clear();
+  m_value->setPlaceholderText(m_unit);
   const QString low = toQt(step.low), high = toQt(step.high);
   if (low.isEmpty() && high.isEmpty())
-    m_limits->setText(tr("Read in %1.").arg(m_unit));
+    m_limits->setText(tr("Read it in %1.").arg(m_unit));
   else if (low.isEmpty())
-    m_limits->setText(tr("Read in %1; at most %2.").arg(m_unit, high));
+    m_limits->setText(tr("At most %1 %2.").arg(high, m_unit));
   else if (high.isEmpty())
-    m_limits->setText(tr("Read in %1; at least %2.").arg(m_unit, low));
+    m_limits->setText(tr("At least %1 %2.").arg(low, m_unit));
   else
-    m_limits->setText(tr("Read in %1; from %2 to %3.").arg(m_unit, low, high));
+    m_limits->setText(tr("From %1 to %2 %3.").arg(low, high, m_unit));
 }
 
 QString MeasurePanel::mainAction() const {

@@ -50,7 +50,7 @@ QString listOf(const std::vector<std::string>& labels) {
 
 HandStartPanel::HandStartPanel(BenchSession& session) : StagePanel(session) {
   auto* text = addText(QStringLiteral("handStartText"));
-  text->setText(tr("Run every fastener to the face by finger. Touch the ones that will not go."));
+  text->setText(tr("Run all to the face by finger. Touch the ones that will not go."));
   m_joint = addJoint(column(), true);
   connect(m_joint, &JointView::chosenChanged, this, &StagePanel::changed);
 }

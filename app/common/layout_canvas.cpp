@@ -16,7 +16,7 @@ namespace cw {
 namespace {
 
 constexpr qreal kReachPixels = 12, kSnapPixels = 1.5, kGridPixels = 28;
-constexpr double kRoom = 1.3;  ///< around the part, over its size
+constexpr qreal kRoomShare = 0.23;  ///< of half the canvas, around the part; marks may need more
 
 /// Of a mark's radius: its label stands in it, as large as other text.
 qreal largestMark(const QWidget& canvas) {
@@ -88,14 +88,14 @@ void LayoutCanvas::showAll() {
   if (low.x > high.x) low = high = {};
   m_middle = {(low.x + high.x) / 2, (low.y + high.y) / 2};
   const Length least = isFree(m_pattern) && m_positions.size() < 3 ? millimetres(120) : millimetres(1);
-  m_half = std::max(least, std::max(high.x - low.x, high.y - low.y) / 2 * kRoom);
+  m_half = std::max(least * (1 - kRoomShare), std::max(high.x - low.x, high.y - low.y) / 2);
   update();
 }
 
 /// In less no label could be as large as other text.
 QSize LayoutCanvas::minimumSizeHint() const {
   const int line = fontMetrics().height();
-  return {line * 9, line * 9};
+  return {line * 9, line * 21 / 2};
 }
 
 /// Above the line that says what the grid is.
@@ -104,7 +104,8 @@ QRectF LayoutCanvas::drawn() const {
 }
 
 qreal LayoutCanvas::pixelsPerMetre() const {
-  return std::min(drawn().width(), drawn().height()) / 2 / m_half.si();
+  const qreal half = std::min(drawn().width(), drawn().height()) / 2;
+  return (half - std::max(half * kRoomShare, largestMark(*this) + 2)) / m_half.si();
 }
 
 QPointF LayoutCanvas::fromSeen(const Point& seen) const {

@@ -95,6 +95,7 @@ QWidget* LayoutEditor::makeDrawing() {
   m_words->setObjectName(QStringLiteral("orderWords"));
   m_words->setAccessibleName(tr("The order in words"));
   m_said->setObjectName(QStringLiteral("layoutSaid"));
+  m_said->hide();
   auto* parts = new QSplitter(Qt::Vertical);
   parts->setChildrenCollapsible(false);
   parts->addWidget(m_canvas);
@@ -284,6 +285,7 @@ void LayoutEditor::startEmpty() {
 void LayoutEditor::say(const QString& sentence, bool trouble) {
   m_said->setForegroundRole(trouble ? QPalette::BrightText : QPalette::PlaceholderText);
   m_said->setText(sentence);
+  m_said->setVisible(!sentence.isEmpty());
 }
 
 void LayoutEditor::chooseFile(bool toSave) {

@@ -145,7 +145,7 @@ int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
 QSize WorkshopStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                                       const QWidget* widget) const {
   QSize out = QProxyStyle::sizeFromContents(type, option, size, widget);
-  if (type == CT_PushButton) out += QSize(16, 8);
+  if (type == CT_PushButton) out += QSize(std::max(16, option->fontMetrics.height() * 5 / 8), 8);
   if (type == CT_ComboBox)
     out.rwidth() = std::max(out.width(), size.width() + kFieldInset + chevronRoom(option));
   if (type == CT_PushButton || type == CT_LineEdit || type == CT_ComboBox)

@@ -16,7 +16,7 @@
 namespace cw {
 namespace {
 
-constexpr int kListMargin = 16, kRowRoom = 8, kListShare = 4;
+constexpr int kListMargin = 16, kRowRoom = 8, kListShare = 5;
 
 }  // namespace
 

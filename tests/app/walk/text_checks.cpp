@@ -146,9 +146,9 @@ Complaints checkHeights(const std::vector<PaintedText>& texts, double dots, doub
 
 double contrastIn(const QImage& picture, const PaintedText& text) {
   const QRect within = visiblePart(text).toAlignedRect().adjusted(-2, -2, 2, 2) & picture.rect();
-  const auto near = [&](QRgb pixel) {
-    return std::abs(qRed(pixel) - text.ink.red()) + std::abs(qGreen(pixel) - text.ink.green()) +
-               std::abs(qBlue(pixel) - text.ink.blue()) <
+  const auto near = [ink = text.ink.rgb()](QRgb pixel) {
+    return std::abs(qRed(pixel) - qRed(ink)) + std::abs(qGreen(pixel) - qGreen(ink)) +
+               std::abs(qBlue(pixel) - qBlue(ink)) <
            24;
   };
   ColourCount count;

@@ -25,8 +25,13 @@ void append(Complaints& to, Complaints more) {
   to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
-QImage pictureOf(QWidget& window) {
-  return window.grab().toImage().convertToFormat(QImage::Format_RGB32);
+/// One picture a size is painted again and again; a new one each time would cost as much as the painting.
+QImage& pictureOf(QWidget& window) {
+  static std::map<int, QImage> pictures;
+  QImage& out = pictures[window.width()];
+  if (out.size() != window.size()) out = QImage(window.size(), QImage::Format_RGB32);
+  window.render(&out);
+  return out;
 }
 
 QString cell(const Least& least) {
@@ -93,8 +98,9 @@ void Walk::look(const QString& page, const QString& state) {
     m_window.resize(size);
     settle();
     finishDocuments();
-    const QImage picture = pictureOf(m_window);
+    const QImage& picture = pictureOf(m_window);
     Complaints complaints = check(measured, picture);
+    save(page, state, size, picture);
     append(complaints, checkScrolledDown(measured));
     if (size == kUsual && m_look.scheme == Scheme::Light) append(complaints, checkFocusOrder(m_window));
     const QString where = QStringLiteral("%1, %2, %3×%4 %5")
@@ -103,7 +109,6 @@ void Walk::look(const QString& page, const QString& state) {
                               .arg(size.height())
                               .arg(m_look.text());
     WalkReport::theOne().complain(where, complaints);
-    save(page, state, size, picture);
   }
 }
 
@@ -144,15 +149,16 @@ Complaints Walk::checkScrolledDown(Worst& measured) const {
     bar->setValue(bar->maximum());
   }
   settle();
-  const QImage picture = pictureOf(m_window);
-  const Complaints out = check(measured, picture);
+  const Complaints out = check(measured, pictureOf(m_window));
   for (std::size_t i = 0; i < down.size(); ++i) down[i]->setValue(before[i]);
   return out;
 }
 
 /// Of every state the usual window; the least one too, and the large one with large text, in light.
 void Walk::save(const QString& page, const QString& state, const QSize& size, const QImage& picture) const {
-  if (size != kUsual && (m_look.scheme == Scheme::Dark || (size == kLarge) != (m_look.scale > 1))) return;
+  const bool isDark = m_look.scheme == Scheme::Dark, isLargeText = m_look.scale > 1;
+  if (isDark && isLargeText) return;
+  if (size != kUsual && (isDark || (size == kLarge) != isLargeText)) return;
   const QString folder = QStringLiteral(CW_PICTURES "/walk");
   QDir().mkpath(folder);
   QString name = QStringLiteral("%1_%2_%3_%4")
