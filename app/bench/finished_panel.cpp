@@ -3,6 +3,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
 #include "app/bench/bench_foot.h"
 #include "app/common/document_view.h"
@@ -48,6 +50,8 @@ void FinishedPanel::present(const Id& jobId) {
   Document record =
       recordDocument(contentOf(**job, *floor, m_workspace.shop().identity().name, wording), wording);
   record.sections.resize(std::min(record.sections.size(), kSummarySections));
+  // What was not as the sheet says stands first: facts of the job are known here.
+  if (record.sections.size() > 1) std::swap(record.sections[0], record.sections[1]);
   m_document->present(std::move(record));
   m_document->setAccessibleName(tr("What the record says"));
   m_foot->main()->setFocus();

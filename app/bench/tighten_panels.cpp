@@ -98,15 +98,11 @@ void ConditionPanel::act() {
 
 ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
   addText(QStringLiteral("toolText"))->setText(tr("Take a wrench and set it:"));
-  m_list = new QListWidget;
+  m_list = new TallList;
   m_list->setObjectName(QStringLiteral("toolList"));
   m_list->setAccessibleName(tr("Wrenches"));
   m_list->setFont(fontOfHeight(bench::kTextHeight, this));
   fitRowsForTouch(*m_list);
-  // As high as its rows: the column around it is what scrolls.
-  m_list->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
-  m_list->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
-  m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   column()->addWidget(m_list, 1);
   m_lead = addField(tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
   m_reason = addField(tr("The lead's reason"), QStringLiteral("reasonField"));

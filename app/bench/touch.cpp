@@ -71,6 +71,17 @@ class TouchChoice final : public QComboBox {
 
 }  // namespace
 
+TallList::TallList() {
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+}
+
+/// Rows get higher where the list gets narrower.
+void TallList::updateGeometries() {
+  QListWidget::updateGeometries();
+  setMinimumHeight(contentsSize().height() + 2 * frameWidth() + 2 * spacing());
+}
+
 void fitForTouch(QWidget& control, double textHeight) {
   control.setFont(fontOfHeight(textHeight, &control));
   control.setMinimumSize(targetOf(control), targetOf(control));

@@ -1,14 +1,26 @@
 #pragma once
+#include <QListWidget>
+
 #include "app/common/measures.h"
 
 class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QListWidget;
 class QPushButton;
 
 namespace cw {
+
+/// A list as high as its rows: what is around it scrolls, it does not.
+class TallList final : public QListWidget {
+  Q_OBJECT
+
+ public:
+  TallList();
+
+ protected:
+  void updateGeometries() override;
+};
 
 /// Font and least size of a control for gloved hands.
 void fitForTouch(QWidget& control, double textHeight = bench::kLabelHeight);

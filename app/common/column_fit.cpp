@@ -11,6 +11,7 @@ namespace cw {
 namespace {
 
 constexpr int kCellMargin = 16, kMostRowsMeasured = 200;
+constexpr int kHalf = 62;  ///< per cent of a line: words are not halved
 
 int widestWord(const QString& text, const QFontMetrics& metrics) {
   static const QRegularExpression kBreaks(QStringLiteral("[ \\n]+"));
@@ -76,14 +77,14 @@ int ColumnFit::leastWidth(int column) const {
   return out + kCellMargin;
 }
 
-/// So wide that nothing in it wraps.
+/// So wide that each of its lines stands in two at most.
 int ColumnFit::wantedWidth(int column) const {
   const QAbstractItemModel& model = *m_list.model();
   int out = 0;
   for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
     for (const QString& line : model.index(row, column).data().toString().split(QLatin1Char('\n')))
       out = std::max(out, m_list.fontMetrics().horizontalAdvance(line));
-  return out + kCellMargin;
+  return out * kHalf / 100 + kCellMargin;
 }
 
 void ColumnFit::fit() {

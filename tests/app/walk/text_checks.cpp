@@ -57,7 +57,8 @@ Scrolls scrollsOf(const QWidget* viewport) {
   if (area == nullptr || area->viewport() != viewport) return {};
   const auto can = [](const QScrollBar* bar) { return bar->maximum() > bar->minimum(); };
   const bool acrossOff = area->horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff;
-  return {!acrossOff && can(area->horizontalScrollBar()), can(area->verticalScrollBar())};
+  const bool downOff = area->verticalScrollBarPolicy() == Qt::ScrollBarAlwaysOff;
+  return {!acrossOff && can(area->horizontalScrollBar()), !downOff && can(area->verticalScrollBar())};
 }
 
 /// The widget that takes some of this text away for good, or nullptr.
