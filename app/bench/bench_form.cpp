@@ -2,15 +2,15 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "app/common/measures.h"
-#include "app/common/style.h"
+#include "app/bench/bench_foot.h"
+#include "app/bench/touch.h"
+#include "app/common/tab_order.h"
 
 namespace cw {
 
@@ -24,12 +24,16 @@ BenchForm::BenchForm(const Heading& heading, QWidget* parent) : QWidget(parent) 
   area->setFocusPolicy(Qt::NoFocus);
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   all->addWidget(area, 1);
-  all->addWidget(makeFoot(heading));
+  m_foot = new BenchFoot({{tr("Back"), QStringLiteral("backButton")}},
+                         {heading.action, QLatin1String(heading.actionName)});
+  all->addWidget(m_foot);
+  connect(m_foot->way(0), &QPushButton::clicked, this, &BenchForm::left);
+  connect(action(), &QPushButton::clicked, this, &BenchForm::acted);
 }
 
 QWidget* BenchForm::makeFields(const QString& title) {
-  auto* fields = new QWidget;
-  auto* column = new QVBoxLayout(fields);
+  m_fields = new QWidget;
+  auto* column = new QVBoxLayout(m_fields);
   column->setContentsMargins(24, 24, 24, 24);
   column->setSpacing(4);
   m_title = new QLabel(title);
@@ -43,54 +47,19 @@ QWidget* BenchForm::makeFields(const QString& title) {
   m_grid->setColumnStretch(1, 1);
   column->addLayout(m_grid);
   column->addStretch(1);
-  return fields;
+  return m_fields;
 }
 
-QWidget* BenchForm::makeFoot(const Heading& heading) {
-  auto* foot = new QWidget;
-  auto* column = new QVBoxLayout(foot);
-  column->setContentsMargins(24, 8, 24, 16);
-  m_said = new QLabel;
-  m_said->setObjectName(QStringLiteral("saidText"));
-  m_said->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
-  m_said->setForegroundRole(QPalette::BrightText);
-  m_said->setWordWrap(true);
-  m_said->hide();
-  column->addWidget(m_said);
-  auto* across = new QHBoxLayout;
-  across->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  auto* back = new QPushButton(tr("Back"));
-  back->setObjectName(QStringLiteral("backButton"));
-  back->setFont(fontOfHeight(bench::kLabelHeight, this));
-  back->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  m_action = new QPushButton(heading.action);
-  m_action->setObjectName(QLatin1String(heading.actionName));
-  m_action->setProperty(kMainProperty, true);
-  m_action->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
-  m_action->setMinimumSize(static_cast<int>(pixels(bench::kMainTargetWidth, this)),
-                           static_cast<int>(pixels(bench::kMainTargetHeight, this)));
-  across->addWidget(back);
-  across->addStretch(1);
-  across->addWidget(m_action);
-  column->addLayout(across);
-  connect(back, &QPushButton::clicked, this, &BenchForm::left);
-  connect(m_action, &QPushButton::clicked, this, &BenchForm::acted);
-  return foot;
-}
-
-void BenchForm::add(const QString& label, QWidget* field, const char* name) {
-  auto* above = new QLabel(label);
-  above->setFont(fontOfHeight(bench::kLabelHeight, this));
-  above->setForegroundRole(QPalette::PlaceholderText);
-  above->setBuddy(field);
+void BenchForm::add(const QString& label, QWidget* field, const char* name, Width width) {
+  if (width == Width::Whole) m_cell = (m_cell + 1) / 2 * 2;
+  const int row = m_cell / 2 * 2, across = width == Width::Whole ? 2 : 1;
   field->setObjectName(QLatin1String(name));
-  field->setAccessibleName(label);
-  field->setFont(fontOfHeight(bench::kLabelHeight, this));
-  const int row = m_cell / 2 * 2;
-  m_grid->addWidget(above, row, m_cell % 2);
-  m_grid->addWidget(field, row + 1, m_cell % 2);
+  QLabel* above = labelFor(*field, label);
+  m_grid->addWidget(above, row, m_cell % 2, 1, across, Qt::AlignBottom);
+  m_grid->addWidget(field, row + 1, m_cell % 2, 1, across);
   m_labels[field] = above;
-  ++m_cell;
+  if (m_labels.size() == 1) passFocusOn(*this, *field);
+  m_cell += across;
 }
 
 void BenchForm::addWide(QWidget* widget) {
@@ -99,30 +68,38 @@ void BenchForm::addWide(QWidget* widget) {
   m_cell += 2;
 }
 
-QLineEdit* BenchForm::addField(const QString& label, const char* name) {
+QLineEdit* BenchForm::addField(const QString& label, const char* name, Width width) {
   auto* field = new QLineEdit;
-  add(label, field, name);
-  field->setMinimumHeight(static_cast<int>(pixels(bench::kTarget * 0.8, this)));
+  fitForTouch(*field);
+  add(label, field, name, width);
   return field;
 }
 
 QLineEdit* BenchForm::addPin(const char* name) {
   QLineEdit* field = addField(tr("PIN"), name);
   field->setEchoMode(QLineEdit::Password);
-  connect(field, &QLineEdit::returnPressed, m_action, &QPushButton::click);
+  connect(field, &QLineEdit::returnPressed, action(), &QPushButton::click);
   return field;
 }
 
-QComboBox* BenchForm::addChoice(const QString& label, const char* name) {
-  auto* choice = new QComboBox;
-  add(label, choice, name);
-  choice->setMinimumHeight(static_cast<int>(pixels(bench::kTarget * 0.8, this)));
-  choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+QComboBox* BenchForm::addChoice(const QString& label, const char* name, Width width, int lines) {
+  QComboBox* choice = touchChoice(QLatin1String(name), lines);
+  add(label, choice, name, width);
   return choice;
+}
+
+QPushButton* BenchForm::action() const {
+  return m_foot->main();
 }
 
 void BenchForm::setTitle(const QString& title) {
   m_title->setText(title);
+}
+
+/// Fields are added after the foot was made.
+void BenchForm::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  orderTabs({m_fields, m_foot});
 }
 
 void BenchForm::setShown(QWidget* field, bool shown) {
@@ -131,8 +108,7 @@ void BenchForm::setShown(QWidget* field, bool shown) {
 }
 
 void BenchForm::say(const QString& sentence) {
-  m_said->setText(sentence);
-  m_said->setVisible(!sentence.isEmpty());
+  m_foot->say(sentence);
 }
 
 }  // namespace cw

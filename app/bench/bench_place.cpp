@@ -10,11 +10,14 @@
 #include "app/bench/sign_panel.h"
 #include "app/bench/start_panel.h"
 #include "app/common/measures.h"
+#include "app/common/tab_order.h"
 
 namespace cw {
 
 BenchPlace::BenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent)
     : QStackedWidget(parent), m_workspace(workspace), m_navigator(navigator), m_list(new JobList(workspace)) {
+  // What is not shown takes no keys.
+  connect(this, &QStackedWidget::currentChanged, this, [this] { passFocusOn(*this, *currentWidget()); });
   addWidget(m_list);
   connect(m_list, &JobList::jobChosen, this, &BenchPlace::askWho);
   connect(m_list, &JobList::startWanted, this, [this] {
@@ -97,7 +100,6 @@ void BenchPlace::fitText() {
 void BenchPlace::showList() {
   m_list->refresh();
   setCurrentWidget(m_list);
-  setFocusProxy(m_list);
   m_list->setFocus();
 }
 

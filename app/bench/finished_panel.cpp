@@ -1,13 +1,16 @@
 #include "app/bench/finished_panel.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
+#include "app/bench/bench_foot.h"
 #include "app/common/document_view.h"
+#include "app/common/labels.h"
 #include "app/common/measures.h"
-#include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "core/report/record_document.h"
 
@@ -15,56 +18,47 @@ namespace cw {
 
 FinishedPanel::FinishedPanel(Workspace& workspace, QWidget* parent)
     : QWidget(parent), m_workspace(workspace) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(24, 24, 24, 16);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  auto* column = new QVBoxLayout;
+  column->setContentsMargins(24, 24, 24, 0);
   column->setSpacing(8);
-  m_title = new QLabel;
-  m_title->setFont(fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
+  QLabel* title = textLabel(tr("Look it over, then seal the record."),
+                            fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
   m_document = new DocumentView;
   m_document->setObjectName(QStringLiteral("finishedText"));
-  m_document->setAccessibleName(tr("What the record says"));
-  m_said = new QLabel;
-  m_said->setObjectName(QStringLiteral("saidText"));
-  m_said->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
-  m_said->setForegroundRole(QPalette::BrightText);
-  m_said->setWordWrap(true);
-  column->addWidget(m_title);
+  m_document->setFont(fontOfHeight(bench::kLabelHeight, this));
+  column->addWidget(title);
   column->addWidget(m_document, 1);
-  column->addWidget(m_said);
-  auto* foot = new QHBoxLayout;
-  auto* back = new QPushButton(tr("Back to the jobs"));
-  back->setObjectName(QStringLiteral("backButton"));
-  m_seal = new QPushButton(tr("Seal the record"));
-  m_seal->setObjectName(QStringLiteral("sealButton"));
-  m_seal->setProperty(kMainProperty, true);
-  back->setFont(fontOfHeight(bench::kLabelHeight, this));
-  back->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  m_seal->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
-  m_seal->setMinimumSize(static_cast<int>(pixels(bench::kMainTargetWidth, this)),
-                         static_cast<int>(pixels(bench::kMainTargetHeight, this)));
-  foot->addWidget(back);
-  foot->addStretch(1);
-  foot->addWidget(m_seal);
-  column->addLayout(foot);
-  connect(back, &QPushButton::clicked, this, &FinishedPanel::left);
-  connect(m_seal, &QPushButton::clicked, this, &FinishedPanel::seal);
+  all->addLayout(column, 1);
+  m_foot = new BenchFoot({{tr("Back to the jobs"), QStringLiteral("backButton")}},
+                         {tr("Seal the record"), QStringLiteral("sealButton")});
+  all->addWidget(m_foot);
+  passFocusOn(*this, *m_foot->main());
+  connect(m_foot->way(0), &QPushButton::clicked, this, &FinishedPanel::left);
+  connect(m_foot->main(), &QPushButton::clicked, this, &FinishedPanel::seal);
 }
 
 void FinishedPanel::present(const Id& jobId) {
   m_job = jobId;
-  m_said->clear();
+  m_foot->say({});
   const auto job = m_workspace.shop().ledger().refresh(jobId);
   const auto floor = m_workspace.shop().ledger().floor();
-  if (!job || !floor) return m_said->setText(worded(job ? floor.error() : job.error()));
-  m_title->setText(tr("Finished: %1, %2").arg(toQt((*job)->start.workOrder), toQt((*job)->start.machine)));
+  if (!job || !floor) return m_foot->say(worded(job ? floor.error() : job.error()));
   const Wording wording = [](const Message& message) { return fromQt(worded(message)); };
-  m_document->present(
-      recordDocument(contentOf(**job, *floor, m_workspace.shop().identity().name, wording), wording));
-  m_seal->setFocus();
+  // At arm's length the summary is read; the whole record is in Records.
+  Document record =
+      recordDocument(contentOf(**job, *floor, m_workspace.shop().identity().name, wording), wording);
+  record.sections.resize(std::min(record.sections.size(), kSummarySections));
+  // What was not as the sheet says stands first: facts of the job are known here.
+  if (record.sections.size() > 1) std::swap(record.sections[0], record.sections[1]);
+  m_document->present(std::move(record));
+  m_document->setAccessibleName(tr("What the record says"));
+  m_foot->main()->setFocus();
 }
 
 void FinishedPanel::seal() {
-  if (const auto sealed = m_workspace.seal(m_job); !sealed) return m_said->setText(worded(sealed.error()));
+  if (const auto sealed = m_workspace.seal(m_job); !sealed) return m_foot->say(worded(sealed.error()));
   emit recordWanted(m_job);
 }
 

@@ -3,11 +3,9 @@
 
 #include "app/common/workspace.h"
 
-class QLabel;
-class QPushButton;
-
 namespace cw {
 
+class BenchFoot;
 class DocumentView;
 
 /// A finished job: what its record will say, and the seal.
@@ -25,9 +23,8 @@ class FinishedPanel final : public QWidget {
   void seal();
   Workspace& m_workspace;
   Id m_job;
-  QLabel *m_title, *m_said;
   DocumentView* m_document;
-  QPushButton* m_seal;
+  BenchFoot* m_foot;
 };
 
 }  // namespace cw

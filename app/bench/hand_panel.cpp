@@ -55,6 +55,11 @@ void HandPanel::clear() {
 
 void HandPanel::present(const BenchView& view) {
   clear();
+  fill(view);
+  for (QLabel* label : findChildren<QLabel*>()) label->setVisible(!label->text().isEmpty());
+}
+
+void HandPanel::fill(const BenchView& view) {
   if (view.next.step >= view.job.steps.size() || view.joint() == nullptr) return;
   const auto& set = view.job.steps[view.next.step].tightening.set;
   if (isLeftHand(view)) m_direction->setText(tr("Left-hand thread: tighten anticlockwise"));

@@ -16,6 +16,7 @@ class HandPanel final : public QWidget {
   void clear();
 
  private:
+  void fill(const BenchView& view);
   void showTool(const TorqueTool& tool, const StatedTorque& setting, const Moment& today);
   QLabel *m_positionName, *m_position, *m_settingName, *m_setting, *m_unit, *m_words, *m_stated, *m_direction,
       *m_tool;

@@ -6,8 +6,10 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/common/measures.h"
+#include "app/bench/touch.h"
+#include "app/common/labels.h"
 #include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "core/report/describe.h"
 
@@ -17,8 +19,8 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(24, 24, 24, 24);
   column->setSpacing(16);
-  auto* title = new QLabel(tr("Jobs on the bench"));
-  title->setFont(fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
+  QLabel* title =
+      textLabel(tr("Jobs on the bench"), fontOfHeight(bench::kTextHeight * 1.2, this, QFont::Bold));
   column->addWidget(title);
   m_empty = new QLabel;
   m_empty->setObjectName(QStringLiteral("emptyText"));
@@ -29,12 +31,11 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   m_list->setObjectName(QStringLiteral("jobList"));
   m_list->setAccessibleName(tr("Jobs in progress"));
   m_list->setFont(fontOfHeight(bench::kTextHeight, this));
-  m_list->setWordWrap(true);
-  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  fitRowsForTouch(*m_list);
   column->addWidget(m_list, 100);
   column->addStretch(1);
   auto* foot = new QHBoxLayout;
-  foot->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  foot->setSpacing(touchGap(*this));
   m_open = new QPushButton(tr("Go on with this job"));
   m_start = new QPushButton(tr("Start a job"));
   m_open->setObjectName(QStringLiteral("openJobButton"));
@@ -62,14 +63,19 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   connect(m_open, &QPushButton::clicked, this, &JobList::choose);
   connect(m_start, &QPushButton::clicked, this, &JobList::startWanted);
   connect(m_quick, &QPushButton::clicked, this, &JobList::quickWanted);
-  setFocusProxy(m_list);
+  passFocusOn(*this, *m_list);
   refresh();
 }
 
 void JobList::refresh() {
   m_list->clear();
   m_jobs.clear();
-  if (!m_workspace.hasShop()) return;
+  for (QPushButton* button : {m_open, m_start, m_quick}) button->setEnabled(m_workspace.hasShop());
+  m_list->setVisible(m_workspace.hasShop());
+  if (!m_workspace.hasShop()) {
+    m_empty->setText(tr("No shop file is open. Open or make one in Settings."));
+    return m_empty->show();
+  }
   JobQuery unfinished;
   unfinished.state = JobState::Open;
   auto rows = m_workspace.shop().findJobs(unfinished);
@@ -91,7 +97,7 @@ void JobList::refresh() {
   m_open->setEnabled(!rows->empty());
   m_open->setProperty(kMainProperty, !rows->empty());
   m_start->setProperty(kMainProperty, rows->empty());
-  setFocusProxy(rows->empty() ? static_cast<QWidget*>(m_start) : m_list);
+  passFocusOn(*this, rows->empty() ? static_cast<QWidget&>(*m_start) : *m_list);
   if (!rows->empty()) m_list->setCurrentRow(0);
 }
 

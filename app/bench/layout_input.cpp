@@ -5,7 +5,8 @@
 #include <QLineEdit>
 #include <numbers>
 
-#include "app/common/measures.h"
+#include "app/bench/touch.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 
 namespace cw {
@@ -28,18 +29,14 @@ Result<std::size_t> countIn(const QLineEdit& field) {
 LayoutInput::LayoutInput(QWidget* parent) : QWidget(parent) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(0, 0, 0, 0);
-  across->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  m_shape = new QComboBox;
-  m_shape->setObjectName(QStringLiteral("shapeChoice"));
+  across->setSpacing(touchGap(*this));
+  m_shape = touchChoice(QStringLiteral("shapeChoice"));
   m_shape->setAccessibleName(tr("Shape of the joint"));
   m_shape->addItems({tr("circle of"), tr("rows × columns"), tr("straight line of")});
-  m_shape->setFont(fontOfHeight(bench::kLabelHeight, this));
-  m_shape->setMinimumHeight(static_cast<int>(pixels(bench::kTarget * 0.8, this)));
-  m_shape->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   across->addWidget(m_shape, 2);
   m_count = addCount(tr("How many fasteners, or rows"), "countField");
   m_columns = addCount(tr("How many columns"), "columnsField");
-  setFocusProxy(m_shape);
+  passFocusOn(*this, *m_shape);
   connect(m_shape, &QComboBox::currentIndexChanged, this, &LayoutInput::showCounts);
   clear();
 }
@@ -48,9 +45,7 @@ QLineEdit* LayoutInput::addCount(const QString& name, const char* objectName) {
   auto* field = new QLineEdit;
   field->setObjectName(QLatin1String(objectName));
   field->setAccessibleName(name);
-  field->setFont(fontOfHeight(bench::kLabelHeight, this));
-  field->setMinimumHeight(static_cast<int>(pixels(bench::kTarget * 0.8, this)));
-  field->setMinimumWidth(static_cast<int>(pixels(bench::kTarget, this)));
+  fitForTouch(*field);
   qobject_cast<QHBoxLayout*>(QWidget::layout())->addWidget(field, 1);
   connect(field, &QLineEdit::textChanged, this, &LayoutInput::changed);
   return field;

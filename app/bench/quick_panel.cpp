@@ -11,8 +11,8 @@
 
 #include "app/bench/layout_input.h"
 #include "app/bench/shop_choices.h"
+#include "app/bench/touch.h"
 #include "app/common/joint_view.h"
-#include "app/common/measures.h"
 #include "app/common/wording.h"
 #include "core/procedure/printed_torque.h"
 #include "core/procedure/sheet_file.h"
@@ -26,6 +26,8 @@ namespace {
 /// What may limit a torque in place of the fastener, in the order of the choice after its first line.
 constexpr Ungrounded kLimits[] = {Ungrounded::LimitedByGasket, Ungrounded::LimitedByPlastic, Ungrounded::Plug,
                                   Ungrounded::BearingPreload, Ungrounded::UnmarkedFastener};
+
+constexpr double kJudgedJoint = 80;  ///< mm
 
 enum class PassChoice { ThreeAndCheck, Three, One };
 
@@ -46,7 +48,8 @@ QuickPanel::QuickPanel(Workspace& workspace, QWidget* parent)
     : BenchForm({tr("Quick joint: no issued sheet"), tr("Start"), "startButton"}, parent),
       m_workspace(workspace) {
   m_workOrder = addField(tr("Work order"), "workOrderField");
-  m_machine = addChoice(tr("Machine"), "machineChoice");
+  m_name = addField(tr("What is tightened"), "nameField");
+  m_machine = addChoice(tr("Machine"), "machineChoice", Width::Whole);
   m_machine->setEditable(true);
   m_machine->lineEdit()->setAccessibleName(tr("Machine"));
   addJoint();
@@ -56,9 +59,8 @@ QuickPanel::QuickPanel(Workspace& workspace, QWidget* parent)
 }
 
 void QuickPanel::addJoint() {
-  m_name = addField(tr("What is tightened"), "nameField");
   m_layout = new LayoutInput;
-  add(tr("Fasteners, in a"), m_layout, "layoutInput");
+  add(tr("Fasteners, in a"), m_layout, "layoutInput", Width::Whole);
   m_thread = addField(tr("Thread, such as M8 or 3/8-16"), "threadField");
   m_grade = addChoice(tr("Grade, as marked"), "gradeChoice");
   m_grade->setEditable(true);
@@ -74,7 +76,7 @@ void QuickPanel::addJoint() {
   m_limit = addChoice(tr("What limits the torque"), "limitChoice");
   m_limit->addItems({tr("what the fastener can bear"), tr("a gasket"), tr("a plastic part"),
                      tr("it is a plug"), tr("it sets a bearing's preload"), tr("the fastener is unmarked")});
-  m_passes = addChoice(tr("Passes"), "passesChoice");
+  m_passes = addChoice(tr("Passes"), "passesChoice", Width::Whole);
   m_passes->addItems({tr("30, 70, 100 %, then a check pass"),
                       tr("30, 70, 100 %, no check (sealant, threadlocker)"), tr("one")});
   connect(m_layout, &LayoutInput::changed, this, &QuickPanel::judge);
@@ -83,7 +85,7 @@ void QuickPanel::addJoint() {
 }
 
 void QuickPanel::addSource() {
-  m_printed = addField(tr("Torque, word for word as printed"), "printedField");
+  m_printed = addField(tr("Torque, word for word as printed"), "printedField", Width::Whole);
   m_low = addField(tr("Least, with unit"), "leastField");
   m_aim = addField(tr("Aim, with unit"), "aimField");
   m_high = addField(tr("Most, with unit"), "mostField");
@@ -91,8 +93,8 @@ void QuickPanel::addSource() {
   m_page = addField(tr("Page"), "pageField");
   m_revision = addField(tr("Its revision or date"), "revisionField");
   m_photographButton = new QPushButton;
+  fitForTouch(*m_photographButton);
   add(tr("Photograph of the line, if wanted"), m_photographButton, "photographButton");
-  m_photographButton->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
   connect(m_photographButton, &QPushButton::clicked, this, &QuickPanel::choosePhotograph);
   connect(m_printed, &QLineEdit::textChanged, this, &QuickPanel::propose);
   for (QLineEdit* field : {m_name, m_thread, m_printed, m_low, m_aim, m_high, m_document, m_page, m_revision})
@@ -109,6 +111,9 @@ QWidget* QuickPanel::makeJudgement() {
   m_drawing = new JointView;
   m_drawing->setObjectName(QStringLiteral("orderView"));
   m_drawing->setFocusPolicy(Qt::NoFocus);
+  m_drawing->setFont(fontOfHeight(bench::kTextHeight, m_drawing));
+  const int side = static_cast<int>(pixels(kJudgedJoint, m_drawing));
+  m_drawing->setMinimumSize(side, side);
   JointDrawingOptions options;
   options.showOrder = true;
   m_drawing->setOptions(options);

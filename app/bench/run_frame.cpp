@@ -6,11 +6,12 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "app/bench/bench_foot.h"
 #include "app/bench/hand_panel.h"
 #include "app/bench/notices.h"
 #include "app/bench/step_list.h"
-#include "app/common/measures.h"
-#include "app/common/style.h"
+#include "app/bench/touch.h"
+#include "app/common/tab_order.h"
 
 namespace cw {
 namespace {
@@ -44,7 +45,8 @@ RunFrame::RunFrame(QWidget* parent) : QWidget(parent) {
   column->addWidget(dividingLine(QFrame::HLine));
   column->addWidget(makeBody(), 1);
   column->addWidget(dividingLine(QFrame::HLine));
-  column->addWidget(makeFoot());
+  makeFoot();
+  column->addWidget(m_foot);
 }
 
 QWidget* RunFrame::makeHead() {
@@ -57,7 +59,7 @@ QWidget* RunFrame::makeHead() {
   m_head->setMinimumWidth(0);
   m_person = new QLabel;
   m_person->setFont(fontOfHeight(bench::kLabelHeight, this));
-  m_pause = makeWayOut(tr("Pause"), QStringLiteral("pauseButton"));
+  m_pause = touchButton(tr("Pause"), QStringLiteral("pauseButton"));
   across->addWidget(m_head, 1);
   across->addWidget(m_person);
   across->addSpacing(16);
@@ -109,49 +111,23 @@ QWidget* RunFrame::makeMiddle() {
   return middle;
 }
 
-QPushButton* RunFrame::makeWayOut(const QString& text, const QString& objectName) {
-  auto* button = new QPushButton(text);
-  button->setObjectName(objectName);
-  button->setFont(fontOfHeight(bench::kLabelHeight, this));
-  const int target = static_cast<int>(pixels(bench::kTarget, this));
-  button->setMinimumSize(target, target);
-  return button;
+void RunFrame::makeFoot() {
+  m_foot = new BenchFoot({{tr("Set aside"), QStringLiteral("asideButton")},
+                          {tr("Trouble"), QStringLiteral("troubleButton")},
+                          {tr("Wrench"), QStringLiteral("wrenchButton")}},
+                         {QString(), QStringLiteral("mainButton")});
+  m_wrench = m_foot->way(2);
+  m_wrench->setToolTip(tr("Take another wrench, or set this one anew"));
+  connect(m_foot->way(0), &QPushButton::clicked, this,
+          [this] { emit wayOutWanted(QStringLiteral("aside")); });
+  connect(m_foot->way(1), &QPushButton::clicked, this,
+          [this] { emit wayOutWanted(QStringLiteral("correction")); });
+  connect(m_wrench, &QPushButton::clicked, this, &RunFrame::wrenchWanted);
+  connect(main(), &QPushButton::clicked, this, &RunFrame::mainPressed);
 }
 
-QWidget* RunFrame::makeFoot() {
-  auto* foot = new QWidget;
-  auto* down = new QVBoxLayout(foot);
-  down->setContentsMargins(24, 8, 24, 16);
-  m_said = new QLabel;
-  m_said->setObjectName(QStringLiteral("saidText"));
-  m_said->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
-  m_said->setForegroundRole(QPalette::BrightText);
-  m_said->setWordWrap(true);
-  m_said->hide();
-  down->addWidget(m_said);
-  auto* across = new QHBoxLayout;
-  across->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  auto* aside = makeWayOut(tr("Set aside"), QStringLiteral("asideButton"));
-  auto* trouble = makeWayOut(tr("Trouble"), QStringLiteral("troubleButton"));
-  m_wrench = makeWayOut(tr("Wrench"), QStringLiteral("wrenchButton"));
-  m_wrench->setToolTip(tr("Take another wrench, or set this one anew"));
-  m_main = new QPushButton;
-  m_main->setObjectName(QStringLiteral("mainButton"));
-  m_main->setProperty(kMainProperty, true);
-  m_main->setFont(fontOfHeight(bench::kTextHeight, this, QFont::Bold));
-  m_main->setMinimumSize(static_cast<int>(pixels(bench::kMainTargetWidth, this)),
-                         static_cast<int>(pixels(bench::kMainTargetHeight, this)));
-  across->addWidget(aside);
-  across->addWidget(trouble);
-  across->addWidget(m_wrench);
-  across->addStretch(1);
-  across->addWidget(m_main, 4);
-  down->addLayout(across);
-  connect(aside, &QPushButton::clicked, this, [this] { emit wayOutWanted(QStringLiteral("aside")); });
-  connect(trouble, &QPushButton::clicked, this, [this] { emit wayOutWanted(QStringLiteral("correction")); });
-  connect(m_wrench, &QPushButton::clicked, this, &RunFrame::wrenchWanted);
-  connect(m_main, &QPushButton::clicked, this, &RunFrame::mainPressed);
-  return foot;
+QPushButton* RunFrame::main() const {
+  return m_foot->main();
 }
 
 void RunFrame::setHead(const QString& job, const QString& person, bool mayPause) {
@@ -171,8 +147,7 @@ void RunFrame::setTitle(const QString& title, const QString& subtitle) {
 }
 
 void RunFrame::say(const QString& sentence) {
-  m_said->setText(sentence);
-  m_said->setVisible(!sentence.isEmpty());
+  m_foot->say(sentence);
 }
 
 void RunFrame::addPage(QWidget* page) {
@@ -184,6 +159,7 @@ void RunFrame::bringUp(QWidget* page) {
   for (int i = 0; i < m_pages->count(); ++i) m_pages->itemAt(i)->widget()->setVisible(false);
   page->setVisible(true);
   m_shown = page;
+  orderTabs({page, m_foot});  // pages are made after the foot
 }
 
 }  // namespace cw

@@ -8,6 +8,7 @@ class QVBoxLayout;
 
 namespace cw {
 
+class BenchFoot;
 class HandPanel;
 class Notices;
 class StepList;
@@ -30,7 +31,7 @@ class RunFrame : public QWidget {
   Notices* notices() const { return m_notices; }
   StepList* steps() const { return m_steps; }
   HandPanel* hand() const { return m_hand; }
-  QPushButton* main() const { return m_main; }
+  QPushButton* main() const;
 
   void setHead(const QString& job, const QString& person, bool mayPause);
   void setWrenchChangeable(bool may);
@@ -46,16 +47,16 @@ class RunFrame : public QWidget {
   QWidget* makeHead();
   QWidget* makeBody();
   QWidget* makeMiddle();
-  QWidget* makeFoot();
-  QPushButton* makeWayOut(const QString& text, const QString& objectName);
+  void makeFoot();
 
-  QLabel *m_head, *m_person, *m_title, *m_subtitle, *m_said;
+  QLabel *m_head, *m_person, *m_title, *m_subtitle;
+  BenchFoot* m_foot;
   Notices* m_notices;
   StepList* m_steps;
   HandPanel* m_hand;
   QVBoxLayout* m_pages;
   QWidget* m_shown = nullptr;  ///< the page of them that is up
-  QPushButton *m_main, *m_pause, *m_wrench;
+  QPushButton *m_pause, *m_wrench;
 };
 
 }  // namespace cw

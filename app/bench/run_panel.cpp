@@ -15,7 +15,8 @@
 namespace cw {
 
 RunPanel::RunPanel(QWidget* parent) : RunFrame(parent) {
-  setFocusPolicy(Qt::StrongFocus);
+  setObjectName(QStringLiteral("runPanel"));
+  setFocusPolicy(Qt::ClickFocus);  // Tab goes to the main button, which takes the same keys
   setAccessibleName(tr("Bench"));
   for (QPushButton* button : findChildren<QPushButton*>()) button->installEventFilter(this);
   connect(this, &RunFrame::pauseWanted, this, &RunPanel::pause);
@@ -122,7 +123,7 @@ QString RunPanel::subtitleOf(const BenchView& view) const {
   if (!tightens || m_stage == Stage::ReadWarnings) return {};
   if (m_stage == Stage::CheckPass)
     return tr("Check pass, round %1 of at most %2").arg(next.round).arg(checkRoundsOf(view.job, view.step()));
-  if (next.pass == 0) return toQt(view.joint()->name);
+  if (next.pass == 0) return {};
   const int passes = passesOf(view.job, view.step());
   QString text = tr("Pass %1 of %2").arg(next.pass).arg(passes);
   if (m_stage == Stage::ReadGaps) text += tr("; the gap all round");
@@ -159,6 +160,7 @@ void RunPanel::openWaysOut(const QString& way) {
   if (job == nullptr) return;
   say({});
   m_ways->present({*job, next(*job), m_session->floor()});
+  notices()->clear();  // nothing is done meanwhile, and there is the more room to say why
   bringUp(m_ways);
   m_ways->choose(way);
   refreshMain();
@@ -171,7 +173,9 @@ void RunPanel::changeWrench() {
   if (m_panel == panelFor(Stage::SetTool) && m_stage != Stage::SetTool) return present();
   say({});
   m_panel = panelFor(Stage::SetTool);
-  m_panel->present({*job, next(*job), m_session->floor()});
+  const BenchView view{*job, next(*job), m_session->floor()};
+  notices()->present(view.step());
+  m_panel->present(view);
   bringUp(m_panel);
   refreshMain();
   setFocus();

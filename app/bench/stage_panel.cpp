@@ -2,13 +2,15 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/bench/gaps_panel.h"
 #include "app/bench/step_panels.h"
 #include "app/bench/tighten_panels.h"
+#include "app/bench/touch.h"
 #include "app/bench/witness_panel.h"
-#include "app/common/measures.h"
 
 namespace cw {
 
@@ -28,20 +30,29 @@ QLabel* StagePanel::addText(const QString& objectName) {
 }
 
 QLineEdit* StagePanel::addField(const QString& label, const QString& objectName, const QString& unit) {
-  auto* name = new QLabel(unit.isEmpty() ? label : tr("%1, in %2").arg(label, unit));
-  name->setFont(fontOfHeight(bench::kLabelHeight, this));
-  name->setForegroundRole(QPalette::PlaceholderText);
-  name->setWordWrap(true);
   auto* field = new QLineEdit;
   field->setObjectName(objectName);
-  field->setFont(fontOfHeight(bench::kTextHeight, this));
-  field->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  field->setAccessibleName(name->text());
-  name->setBuddy(field);
-  m_column->addWidget(name);
+  fitForTouch(*field, bench::kTextHeight);
+  m_column->addWidget(labelFor(*field, unit.isEmpty() ? label : tr("%1, in %2").arg(label, unit)));
   m_column->addWidget(field);
   connect(field, &QLineEdit::textChanged, this, &StagePanel::changed);
   return field;
+}
+
+QPushButton* StagePanel::addButton(const QString& text, const QString& objectName) {
+  QPushButton* button = touchButton(text, objectName);
+  addGap();
+  m_column->addWidget(button, 0, Qt::AlignLeft);
+  return button;
+}
+
+void StagePanel::addGap() {
+  m_column->addSpacing(std::max(0, touchGap(*this) - m_column->spacing()));
+}
+
+void StagePanel::reveal(QWidget& part) {
+  for (QWidget* parent = parentWidget(); parent != nullptr; parent = parent->parentWidget())
+    if (auto* area = qobject_cast<QScrollArea*>(parent)) return area->ensureWidgetVisible(&part);
 }
 
 void StagePanel::setShown(QLineEdit* field, bool shown) {

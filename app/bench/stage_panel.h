@@ -6,6 +6,7 @@
 
 class QLabel;
 class QLineEdit;
+class QPushButton;
 class QVBoxLayout;
 
 namespace cw {
@@ -53,6 +54,9 @@ class StagePanel : public QWidget {
   QLabel* addText(const QString& objectName);
   /// A field with its label above; `unit` stands inside it.
   QLineEdit* addField(const QString& label, const QString& objectName, const QString& unit = {});
+  QPushButton* addButton(const QString& text, const QString& objectName);
+  void addGap();                                ///< between two things that are touched
+  void reveal(QWidget& part);  ///< scrolls to it
   void setShown(QLineEdit* field, bool shown);  ///< with its label
 
  private:

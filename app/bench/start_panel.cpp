@@ -32,16 +32,16 @@ bool follows(Reason reason) {
 StartPanel::StartPanel(Workspace& workspace, QWidget* parent)
     : BenchForm({tr("Start a job"), tr("Start"), "startButton"}, parent), m_workspace(workspace) {
   m_workOrder = addField(tr("Work order"), "workOrderField");
-  m_machine = addChoice(tr("Machine"), "machineChoice");
+  m_hours = addField(tr("Hours, as read, with unit"), "hoursField");
+  m_machine = addChoice(tr("Machine"), "machineChoice", Width::Whole);
   m_machine->setEditable(true);
   m_machine->lineEdit()->setAccessibleName(tr("Machine"));
-  m_hours = addField(tr("Hours, as read, with unit"), "hoursField");
-  m_sheet = addChoice(tr("Sheet"), "sheetChoice");
+  m_sheet = addChoice(tr("Sheet"), "sheetChoice", Width::Whole);
   m_reason = addChoice(tr("Reason"), "reasonChoice");
   for (const auto& [reason, word] : Words<Reason>::kAll) m_reason->addItem(nameOf(reason), toQt(word));
-  m_parent = addChoice(tr("Record it follows from"), "parentChoice");
   m_person = addChoice(tr("Who does it"), "personChoice");
-  m_supervisor = addChoice(tr("Supervised by"), "supervisorChoice");
+  m_parent = addChoice(tr("Record it follows from"), "parentChoice", Width::Whole, 2);
+  m_supervisor = addChoice(tr("Supervised by"), "supervisorChoice", Width::Whole);
   m_pin = addPin("pinField");
   connect(this, &BenchForm::acted, this, &StartPanel::start);
   connect(m_reason, &QComboBox::currentIndexChanged, this, &StartPanel::refresh);

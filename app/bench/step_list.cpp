@@ -1,5 +1,6 @@
 #include "app/bench/step_list.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <QScrollBar>
 
@@ -55,7 +56,7 @@ QString wordOf(Mark mark) {
 
 class StepList::Canvas final : public QWidget {
  public:
-  explicit Canvas(QWidget* parent) : QWidget(parent) {}
+  explicit Canvas(QWidget* parent) : QWidget(parent) { setFont(fontOfHeight(bench::kLabelHeight, this)); }
 
   void setLines(std::vector<StepLine> lines) {
     m_lines = std::move(lines);
@@ -66,7 +67,8 @@ class StepList::Canvas final : public QWidget {
     relayout();
     update();
   }
-  double rowHeight() const { return pixels(bench::kTarget * 0.8, this); }
+  double rowHeight() const { return pixels(bench::kTarget * 0.8, this) * benchScale(); }
+  std::size_t count() const { return m_lines.size(); }
   QRectF rowOf(std::size_t line) const {
     const double top = line == 0 ? 4 : m_bottoms[line - 1];
     return {0, top, static_cast<double>(width()), m_bottoms[line] - top};
@@ -79,6 +81,10 @@ class StepList::Canvas final : public QWidget {
     for (std::size_t i = 0; i < m_lines.size(); ++i) draw(painter, m_lines[i], rowOf(i));
   }
   void resizeEvent(QResizeEvent*) override { relayout(); }
+  void changeEvent(QEvent* event) override {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) relayout();
+  }
 
  private:
   static constexpr qreal kLeft = 16;
@@ -89,9 +95,15 @@ class StepList::Canvas final : public QWidget {
   }
   QRectF textIn(const QRectF& row) const { return row.adjusted(kLeft + rowHeight() * 0.64 + 10, 0, -8, 0); }
 
+  QFont fontOf(QFont::Weight weight) const {
+    QFont out = font();
+    out.setWeight(weight);
+    return out;
+  }
+
   /// Each row is as high as its text needs: a step's words are never cut.
   void relayout() {
-    const QFontMetricsF metrics(fontOfHeight(bench::kLabelHeight, this, QFont::Bold));
+    const QFontMetricsF metrics(fontOf(QFont::Bold));
     m_bottoms.clear();
     double bottom = 4;
     for (const StepLine& line : m_lines) {
@@ -107,7 +119,7 @@ class StepList::Canvas final : public QWidget {
     const QPointF centre(kLeft + radius, row.center().y());
     drawMark(painter, line, centre, radius);
     const bool strong = line.mark == Mark::Now;
-    painter.setFont(fontOfHeight(bench::kLabelHeight, this, strong ? QFont::Bold : QFont::Normal));
+    painter.setFont(fontOf(strong ? QFont::Bold : QFont::Normal));
     painter.setPen(strong || line.mark == Mark::Done ? inkOf(palette()) : secondInkOf(palette()));
     painter.drawText(textIn(row), kFlow, textOf(line));
   }
@@ -148,7 +160,7 @@ class StepList::Canvas final : public QWidget {
     if (mark == Mark::Blank)
       painter.drawLine(centre - QPointF(radius * 0.5, 0), centre + QPointF(radius * 0.5, 0));
     if (mark == Mark::SecondPerson) {
-      painter.setFont(fontOfHeight(bench::kLabelHeight * 0.7, this));
+      painter.setFont(font());
       painter.drawText(box, Qt::AlignCenter, QStringLiteral("2"));
     }
   }
@@ -177,10 +189,22 @@ void StepList::present(const Job& job, const Next& next) {
                      markOf(job, i, now)});
   }
   m_canvas->setLines(std::move(lines));
-  m_canvas->resize(m_canvas->width(), m_canvas->minimumHeight());  // so that there is somewhere to scroll to
-  if (next.step >= job.steps.size()) return;
-  const QRectF row = m_canvas->rowOf(next.step);
-  ensureVisible(0, static_cast<int>(row.center().y()), 0, static_cast<int>(row.height() * 2));
+  m_now = next.step;
+  revealNow();
+}
+
+/// The step that is now stands in view, with those around it.
+void StepList::revealNow() {
+  m_canvas->resize(viewport()->width(),
+                   m_canvas->minimumHeight());  // so that there is somewhere to scroll to
+  if (m_now >= m_canvas->count()) return;
+  const QRectF row = m_canvas->rowOf(m_now);
+  ensureVisible(0, static_cast<int>(row.center().y()), 0, static_cast<int>(row.height() * 1.5));
+}
+
+void StepList::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  revealNow();
 }
 
 }  // namespace cw

@@ -12,9 +12,14 @@ class StepList final : public QScrollArea {
   explicit StepList(QWidget* parent = nullptr);
   void present(const Job& job, const Next& next);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
+  void revealNow();
   class Canvas;
   Canvas* m_canvas;
+  std::size_t m_now = 0;
 };
 
 }  // namespace cw

@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/bench/bench_session.h"
-#include "app/common/measures.h"
+#include "app/bench/touch.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "app/print/ask_pdf.h"
@@ -24,11 +24,10 @@ const Part* partOf(const BenchView& view) {
   return view.job.sheet.part(view.step().part);
 }
 
-QCheckBox* bigCheck(QWidget* parent, const QString& objectName) {
+QCheckBox* bigCheck(const QString& objectName) {
   auto* box = new QCheckBox;
   box->setObjectName(objectName);
-  box->setFont(fontOfHeight(bench::kTextHeight, parent));
-  box->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, parent)));
+  fitForTouch(*box, bench::kTextHeight);
   return box;
 }
 
@@ -45,7 +44,7 @@ void WarningsPanel::act() {
 
 ActPanel::ActPanel(BenchSession& session) : StagePanel(session) {
   m_part = addText(QStringLiteral("partText"));
-  m_renewed = bigCheck(this, QStringLiteral("renewedCheck"));
+  m_renewed = bigCheck(QStringLiteral("renewedCheck"));
   m_renewed->setText(tr("A new one is fitted"));
   column()->addWidget(m_renewed);
   m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
@@ -85,12 +84,7 @@ void ActPanel::act() {
 
 CheckPanel::CheckPanel(BenchSession& session) : StagePanel(session) {
   m_remark = addField(tr("Remark, if any"), QStringLiteral("remarkField"));
-  m_no = new QPushButton(tr("No, it is not"));
-  m_no->setObjectName(QStringLiteral("noButton"));
-  m_no->setFont(fontOfHeight(bench::kTextHeight, this));
-  m_no->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  column()->addSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  column()->addWidget(m_no, 0, Qt::AlignLeft);
+  m_no = addButton(tr("No, it is not"), QStringLiteral("noButton"));
   column()->addStretch(1);
   connect(m_no, &QPushButton::clicked, this, [this] { answer(Answer::No); });
 }
@@ -116,15 +110,16 @@ void MeasurePanel::present(const BenchView& view) {
   const Step& step = view.step();
   m_unit = toQt(step.unit);
   m_value->clear();
+  m_value->setPlaceholderText(m_unit);
   const QString low = toQt(step.low), high = toQt(step.high);
   if (low.isEmpty() && high.isEmpty())
-    m_limits->setText(tr("Read in %1.").arg(m_unit));
+    m_limits->setText(tr("Read it in %1.").arg(m_unit));
   else if (low.isEmpty())
-    m_limits->setText(tr("Read in %1; at most %2.").arg(m_unit, high));
+    m_limits->setText(tr("At most %1 %2.").arg(high, m_unit));
   else if (high.isEmpty())
-    m_limits->setText(tr("Read in %1; at least %2.").arg(m_unit, low));
+    m_limits->setText(tr("At least %1 %2.").arg(low, m_unit));
   else
-    m_limits->setText(tr("Read in %1; from %2 to %3.").arg(m_unit, low, high));
+    m_limits->setText(tr("From %1 to %2 %3.").arg(low, high, m_unit));
 }
 
 QString MeasurePanel::mainAction() const {
@@ -177,14 +172,11 @@ ResumePanel::ResumePanel(BenchSession& session) : StagePanel(session) {
   m_lapsed->setForegroundRole(QPalette::BrightText);
   m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
   m_pin->setEchoMode(QLineEdit::Password);
-  m_repeat = bigCheck(this, QStringLiteral("repeatCheck"));
+  addGap();
+  m_repeat = bigCheck(QStringLiteral("repeatCheck"));
   m_repeat->setText(tr("Repeat this pass"));
   column()->addWidget(m_repeat);
-  m_tag = new QPushButton(tr("Print the do-not-run tag…"));
-  m_tag->setObjectName(QStringLiteral("tagButton"));
-  m_tag->setFont(fontOfHeight(bench::kLabelHeight, this));
-  m_tag->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  column()->addWidget(m_tag, 0, Qt::AlignLeft);
+  m_tag = addButton(tr("Print the do-not-run tag…"), QStringLiteral("tagButton"));
   connect(m_tag, &QPushButton::clicked, this, &ResumePanel::printTag);
   column()->addStretch(1);
 }

@@ -3,10 +3,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/bench/bench_session.h"
+#include "app/bench/touch.h"
 #include "app/common/joint_view.h"
 #include "app/common/measures.h"
 #include "app/common/settings.h"
@@ -18,11 +20,14 @@
 namespace cw {
 namespace {
 
+constexpr double kLeastJoint = 62;  ///< mm; in less its labels could not be read
+
 JointView* addJoint(QVBoxLayout* column, bool choosable) {
   auto* joint = new JointView;
   joint->setObjectName(QStringLiteral("jointView"));
   joint->setChoosable(choosable);
   joint->setFont(fontOfHeight(bench::kTextHeight, joint));
+  joint->setMinimumHeight(static_cast<int>(pixels(kLeastJoint, joint)));
   column->addWidget(joint, 1);
   return joint;
 }
@@ -45,7 +50,7 @@ QString listOf(const std::vector<std::string>& labels) {
 
 HandStartPanel::HandStartPanel(BenchSession& session) : StagePanel(session) {
   auto* text = addText(QStringLiteral("handStartText"));
-  text->setText(tr("Run every fastener to the face by finger. Touch the ones that will not go."));
+  text->setText(tr("Run all to the face by finger. Touch the ones that will not go."));
   m_joint = addJoint(column(), true);
   connect(m_joint, &JointView::chosenChanged, this, &StagePanel::changed);
 }
@@ -93,13 +98,11 @@ void ConditionPanel::act() {
 
 ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
   addText(QStringLiteral("toolText"))->setText(tr("Take a wrench and set it:"));
-  m_list = new QListWidget;
+  m_list = new TallList;
   m_list->setObjectName(QStringLiteral("toolList"));
   m_list->setAccessibleName(tr("Wrenches"));
   m_list->setFont(fontOfHeight(bench::kTextHeight, this));
-  m_list->setWordWrap(true);
-  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  m_list->setSpacing(static_cast<int>(pixels(bench::kGap / 4, this)));
+  fitRowsForTouch(*m_list);
   column()->addWidget(m_list, 1);
   m_lead = addField(tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
   m_reason = addField(tr("The lead's reason"), QStringLiteral("reasonField"));
@@ -122,8 +125,6 @@ void ToolPanel::addItem(const ToolOffer& offer) {
       new QListWidgetItem(offer.fits() ? name + toQt(text(offer.set->setting))
                                        : name + tr("not this one: %1").arg(worded(offer.set.error())));
   if (!offer.fits() && !offer.allowed) item->setFlags(Qt::ItemIsEnabled);
-  item->setSizeHint(
-      {0, static_cast<int>(pixels(offer.fits() ? bench::kTarget : bench::kTarget * 2.2, this))});
   m_list->addItem(item);
 }
 
@@ -135,6 +136,7 @@ bool ToolPanel::asksALead() const {
 
 void ToolPanel::showLeadsWord() {
   for (QLineEdit* field : {m_lead, m_reason}) setShown(field, asksALead());
+  if (asksALead()) QTimer::singleShot(0, this, [this] { reveal(*m_reason); });
   emit changed();
 }
 

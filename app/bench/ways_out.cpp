@@ -8,7 +8,7 @@
 #include <set>
 
 #include "app/bench/bench_session.h"
-#include "app/common/measures.h"
+#include "app/bench/touch.h"
 #include "app/common/wording.h"
 #include "core/report/describe.h"
 
@@ -35,12 +35,12 @@ const std::vector<Way>& ways() {
        QT_TRANSLATE_NOOP("cw::WaysOut", "It closes with nothing written against it, and your reason."),
        {Asks::Reason}},
       {"not-recorded",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "It was done but not recorded"),
+       QT_TRANSLATE_NOOP("cw::WaysOut", "Done, but not recorded"),
        QT_TRANSLATE_NOOP("cw::WaysOut",
                          "It closes as not recorded, with your reason, and stands first on the record."),
        {Asks::Reason}},
       {"deviation",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Done otherwise than the sheet says"),
+       QT_TRANSLATE_NOOP("cw::WaysOut", "Done in another way"),
        QT_TRANSLATE_NOOP("cw::WaysOut", "A shop lead must have allowed it. The step closes as a deviation."),
        {Asks::What, Asks::Reason, Asks::Lead}},
       {"correction",
@@ -53,10 +53,11 @@ const std::vector<Way>& ways() {
                          "Everything from that step on is done again; single-use parts are asked for anew."),
        {Asks::Step, Asks::Reason}},
       {"repair",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "A position was repaired (shop lead)"),
-       QT_TRANSLATE_NOOP(
-           "cw::WaysOut",
-           "An insert, another fastener, a stud that turned with its nut: what was done, and where."),
+       QT_TRANSLATE_NOOP("cw::WaysOut", "A position was repaired"),
+       QT_TRANSLATE_NOOP("cw::WaysOut",
+                         "An insert, another fastener, a stud that turned with its nut: what was done, and "
+                         "where. A shop lead "
+                         "states it."),
        {Asks::Position, Asks::What, Asks::Reason}},
       {"park",
        QT_TRANSLATE_NOOP("cw::WaysOut", "Park the job for days"),
@@ -97,8 +98,8 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
   m_explanation->setWordWrap(true);
   m_explanation->setFont(fontOfHeight(bench::kLabelHeight, this));
   column->addWidget(m_explanation);
-  m_step = addChoice(column, tr("Back to step"), QStringLiteral("stepChoice"));
-  m_entry = addChoice(column, tr("Which entry"), QStringLiteral("entryChoice"));
+  m_step = addChoice(column, tr("Back to step"), QStringLiteral("stepChoice"), 2);
+  m_entry = addChoice(column, tr("Which entry"), QStringLiteral("entryChoice"), 2);
   addLine(column, Asks::Position, tr("Position"), QStringLiteral("positionField"));
   addLine(column, Asks::Value, tr("What it should have been"), QStringLiteral("valueField"));
   addLine(column, Asks::What, tr("What was done"), QStringLiteral("whatField"));
@@ -107,10 +108,8 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
           QStringLiteral("machineStateField"));
   addLine(column, Asks::Lead, tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
   addLine(column, Asks::Reason, tr("Reason, in a few words"), QStringLiteral("reasonField"));
-  auto* back = new QPushButton(tr("Back to the step"));
-  back->setObjectName(QStringLiteral("backToStepButton"));
-  back->setFont(fontOfHeight(bench::kLabelHeight, this));
-  back->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
+  QPushButton* back = touchButton(tr("Back to the step"), QStringLiteral("backToStepButton"));
+  column->addSpacing(touchGap(*this) - column->spacing());
   column->addWidget(back, 0, Qt::AlignLeft);
   column->addStretch(1);
   connect(m_way, &QComboBox::currentIndexChanged, this, &WaysOut::showAsked);
@@ -119,35 +118,19 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
 }
 
 QLineEdit* WaysOut::addLine(QVBoxLayout* column, Asks asks, const QString& label, const QString& objectName) {
-  auto* name = new QLabel(label);
-  name->setFont(fontOfHeight(bench::kLabelHeight, this));
-  name->setForegroundRole(QPalette::PlaceholderText);
   auto* field = new QLineEdit;
   field->setObjectName(objectName);
-  field->setAccessibleName(label);
-  field->setFont(fontOfHeight(bench::kLabelHeight, this));
-  field->setMinimumHeight(static_cast<int>(pixels(bench::kTarget * 0.8, this)));
-  name->setBuddy(field);
-  column->addWidget(name);
+  fitForTouch(*field);
+  column->addWidget(m_names[field] = labelFor(*field, label));
   column->addWidget(field);
-  m_names[field] = name;
   return m_lines[asks] = field;
 }
 
-QComboBox* WaysOut::addChoice(QVBoxLayout* column, const QString& label, const QString& objectName) {
-  auto* name = new QLabel(label);
-  name->setFont(fontOfHeight(bench::kLabelHeight, this));
-  name->setForegroundRole(QPalette::PlaceholderText);
-  auto* choice = new QComboBox;
-  choice->setObjectName(objectName);
-  choice->setAccessibleName(label);
-  choice->setFont(fontOfHeight(bench::kLabelHeight, this));
-  choice->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  name->setBuddy(choice);
-  column->addWidget(name);
+QComboBox* WaysOut::addChoice(QVBoxLayout* column, const QString& label, const QString& objectName,
+                              int lines) {
+  QComboBox* choice = touchChoice(objectName, lines);
+  column->addWidget(m_names[choice] = labelFor(*choice, label));
   column->addWidget(choice);
-  m_names[choice] = name;
   return choice;
 }
 

@@ -29,7 +29,7 @@ class WaysOut final : public QWidget {
 
  private:
   QLineEdit* addLine(QVBoxLayout* column, Asks asks, const QString& label, const QString& objectName);
-  QComboBox* addChoice(QVBoxLayout* column, const QString& label, const QString& objectName);
+  QComboBox* addChoice(QVBoxLayout* column, const QString& label, const QString& objectName, int lines = 1);
   void showAsked();
   Body body() const;
   std::string typed(Asks asks) const;

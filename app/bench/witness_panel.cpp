@@ -8,7 +8,7 @@
 #include <algorithm>
 
 #include "app/bench/bench_session.h"
-#include "app/common/measures.h"
+#include "app/bench/touch.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "core/units/parse.h"
@@ -16,12 +16,9 @@
 namespace cw {
 namespace {
 
-QPushButton* choice(const QString& text, const QString& objectName, const QWidget* parent) {
-  auto* button = new QPushButton(text);
-  button->setObjectName(objectName);
+QPushButton* mannerButton(const QString& text, const QString& objectName) {
+  QPushButton* button = touchButton(text, objectName);
   button->setCheckable(true);
-  button->setFont(fontOfHeight(bench::kLabelHeight, parent));
-  button->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, parent)));
   return button;
 }
 
@@ -30,12 +27,12 @@ QPushButton* choice(const QString& text, const QString& objectName, const QWidge
 WitnessPanel::WitnessPanel(BenchSession& session) : StagePanel(session) {
   m_text = addText(QStringLiteral("witnessText"));
   auto* manners = new QVBoxLayout;  // side by side they would not fit into the smallest window
-  manners->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
+  manners->setSpacing(touchGap(*this));
   m_manner = new QButtonGroup(this);
   for (const auto& [text, name] :
        {std::pair(tr("I watched it done"), QStringLiteral("watchedButton")),
         std::pair(tr("I looked by myself"), QStringLiteral("independentButton"))}) {
-    QPushButton* button = choice(text, name, this);
+    QPushButton* button = mannerButton(text, name);
     m_manner->addButton(button, static_cast<int>(m_manner->buttons().size()));
     manners->addWidget(button);
   }

@@ -11,6 +11,7 @@ namespace cw {
 namespace {
 
 constexpr int kCellMargin = 16, kMostRowsMeasured = 200;
+constexpr int kHalf = 62;  ///< per cent of a line: words are not halved
 
 int widestWord(const QString& text, const QFontMetrics& metrics) {
   static const QRegularExpression kBreaks(QStringLiteral("[ \\n]+"));
@@ -31,6 +32,22 @@ std::vector<int> columnsIn(int room, const std::vector<int>& least) {
   };
   while (shown.size() > 2 && width() > room) shown.erase(shown.end() - 2);
   return shown;
+}
+
+/// Room that is left goes first to the columns whose text would wrap, then to all.
+void shareOut(int spare, const std::vector<int>& lack, std::vector<int>& width) {
+  const int lacking = std::accumulate(lack.begin(), lack.end(), 0);
+  const int given = std::clamp(spare, 0, lacking);
+  for (std::size_t i = 0; i < width.size(); ++i) {
+    const int share = lacking > 0 ? lack[i] * given / lacking : 0;
+    width[i] += share;
+    spare -= share;
+  }
+  for (std::size_t i = 0; i < width.size(); ++i) {
+    const int share = std::max(0, spare) / static_cast<int>(width.size() - i);
+    width[i] += share;
+    spare -= share;
+  }
 }
 
 }  // namespace
@@ -60,6 +77,16 @@ int ColumnFit::leastWidth(int column) const {
   return out + kCellMargin;
 }
 
+/// So wide that each of its lines stands in two at most.
+int ColumnFit::wantedWidth(int column) const {
+  const QAbstractItemModel& model = *m_list.model();
+  int out = 0;
+  for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
+    for (const QString& line : model.index(row, column).data().toString().split(QLatin1Char('\n')))
+      out = std::max(out, m_list.fontMetrics().horizontalAdvance(line));
+  return out * kHalf / 100 + kCellMargin;
+}
+
 void ColumnFit::fit() {
   const int count = m_list.model()->columnCount(), room = m_list.viewport()->width();
   if (count == 0) return;
@@ -70,11 +97,13 @@ void ColumnFit::fit() {
   for (const int column : shown) spare -= least[static_cast<std::size_t>(column)];
   for (int column = 0; column < count; ++column)
     m_list.setColumnHidden(column, std::find(shown.begin(), shown.end(), column) == shown.end());
-  for (std::size_t i = 0; i < shown.size(); ++i) {
-    const int share = std::max(0, spare) / static_cast<int>(shown.size() - i);
-    spare -= share;
-    m_list.setColumnWidth(shown[i], least[static_cast<std::size_t>(shown[i])] + share);
+  std::vector<int> width, lack;
+  for (const int column : shown) {
+    width.push_back(least[static_cast<std::size_t>(column)]);
+    lack.push_back(std::max(0, wantedWidth(column) - width.back()));
   }
+  shareOut(spare, lack, width);
+  for (std::size_t i = 0; i < shown.size(); ++i) m_list.setColumnWidth(shown[i], width[i]);
 }
 
 }  // namespace cw

@@ -20,6 +20,7 @@ class ColumnFit final : public QObject {
 
  private:
   int leastWidth(int column) const;
+  int wantedWidth(int column) const;
 
   QTableView& m_list;
 };

@@ -18,6 +18,7 @@
 #include "app/common/labels.h"
 #include "app/common/measures.h"
 #include "app/common/sign_form.h"
+#include "app/common/tab_order.h"
 
 namespace cw {
 namespace {
@@ -37,7 +38,6 @@ QVBoxLayout* columnIn(QWidget* side, const QMargins& margins) {
 DeskPage::DeskPage(Workspace& workspace, QAbstractItemModel& rows, const Words& words, QWidget* parent)
     : QWidget(parent),
       m_search(new QLineEdit),
-      m_beforeList(m_search),
       m_list(new QTableView),
       m_count(textLabel({}, deskFont(), QPalette::PlaceholderText)),
       m_said(textLabel({}, deskFont(0, QFont::Bold))),
@@ -60,7 +60,7 @@ DeskPage::DeskPage(Workspace& workspace, QAbstractItemModel& rows, const Words& 
     m_search->setFocus(Qt::ShortcutFocusReason);
     m_search->selectAll();
   });
-  setFocusProxy(m_list);
+  passFocusOn(*this, *m_list);
 }
 
 void DeskPage::setUpList(QAbstractItemModel& rows, const QString& name) {
@@ -91,6 +91,8 @@ void DeskPage::setUpList(QAbstractItemModel& rows, const QString& name) {
 QWidget* DeskPage::makeListSide(const Words& words) {
   auto* side = new QWidget;
   auto* down = columnIn(side, {kMargin, kMargin, kGap, kMargin});
+  m_filters = new QWidget;
+  m_below = new QWidget;
   m_search->setAccessibleName(words.searchHint);
   m_search->setObjectName(QStringLiteral("deskSearch"));
   m_search->setClearButtonEnabled(true);
@@ -98,11 +100,14 @@ QWidget* DeskPage::makeListSide(const Words& words) {
   m_count->setObjectName(QStringLiteral("deskCount"));
   m_besideSearch = new FlowLayout(kGap);
   m_belowList = new FlowLayout(kGap);
+  m_filters->setLayout(m_besideSearch);
+  m_below->setLayout(m_belowList);
+  for (QWidget* row : {m_filters, m_below}) row->hide();
   down->addWidget(m_search);
-  down->addLayout(m_besideSearch);
+  down->addWidget(m_filters);
   down->addWidget(m_count);
   down->addWidget(m_list, 1);
-  down->addLayout(m_belowList);
+  down->addWidget(m_below);
   return side;
 }
 
@@ -123,6 +128,8 @@ QWidget* DeskPage::makeThingSide() {
   m_stack = new QStackedLayout;
   m_stack->addWidget(m_nothing);
   m_stack->addWidget(m_thing);
+  for (QWidget* page : {static_cast<QWidget*>(m_nothing), static_cast<QWidget*>(m_thing)})
+    page->setMinimumHeight(kGap);  // while a form asks, its words come first
   down->addLayout(m_stack, 1);
   m_actions->hide();
   return side;
@@ -130,13 +137,12 @@ QWidget* DeskPage::makeThingSide() {
 
 void DeskPage::addBesideSearch(QWidget* widget) {
   m_besideSearch->addWidget(widget);
-  setTabOrder(m_beforeList, widget);
-  setTabOrder(widget, m_list);
-  m_beforeList = widget;
+  m_filters->show();
 }
 
 void DeskPage::addBelowList(QWidget* widget) {
   m_belowList->addWidget(widget);
+  m_below->show();
 }
 
 void DeskPage::addAction(QWidget* widget) {
@@ -222,6 +228,12 @@ bool DeskPage::eventFilter(QObject* watched, QEvent* event) {
   const bool toList = key == Qt::Key_Down || key == Qt::Key_Return || key == Qt::Key_Enter;
   if (toList) m_list->setFocus(Qt::TabFocusReason);
   return toList || QWidget::eventFilter(watched, event);
+}
+
+/// What is added to a row of them is made after the list and the document.
+void DeskPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  orderTabs({m_search, m_filters, m_list, m_below, m_actions, m_form, m_thing});
 }
 
 void DeskPage::changeEvent(QEvent* event) {

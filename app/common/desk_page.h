@@ -63,6 +63,7 @@ class DeskPage final : public QWidget {
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   QWidget* makeListSide(const Words& words);
@@ -74,11 +75,10 @@ class DeskPage final : public QWidget {
 
   QSortFilterProxyModel m_sorted;
   QLineEdit* m_search;
-  QWidget* m_beforeList;  ///< what Tab comes to the list from
   QTableView* m_list;
   QLabel *m_count, *m_said, *m_nothing;
   QLayout *m_besideSearch, *m_belowList, *m_actionRow;
-  QWidget* m_actions;
+  QWidget *m_filters, *m_below, *m_actions;
   QStackedLayout* m_stack;
   SignForm* m_form;
   DocumentView* m_thing;

@@ -158,7 +158,8 @@ class TextWriter {
     // The widest gives way where a heading needs more than its share.
     columns[std::max_element(widths.begin(), widths.end()) - widths.begin()] = QTextLength();
     format.setColumnWidthConstraints(columns);
-    format.setWidth(QTextLength(QTextLength::PercentageLength, 100));
+    // The columns' shares are rounded up; a hundred per cent would scroll sideways by a pixel.
+    format.setWidth(QTextLength(QTextLength::PercentageLength, 99.8));
     format.setBorder(0);
     format.setCellSpacing(0);
     format.setCellPadding(kCellPadding);

@@ -1,16 +1,19 @@
 #include "app/common/input_field.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/labels.h"
 #include "app/common/measures.h"
+#include "app/common/tab_order.h"
 
 namespace cw {
 namespace {
 
-constexpr int kTextMargin = 6;
+constexpr int kTextMargin = 6, kFrameRoom = 24;
 
 }  // namespace
 
@@ -21,7 +24,7 @@ InputField::InputField(const Words& words, QWidget* parent)
   label->setBuddy(m_edit);
   m_edit->setObjectName(words.name + QLatin1String("Field"));
   m_edit->setAccessibleName(words.label);
-  m_edit->setPlaceholderText(tr("for example %1").arg(words.example));
+  m_edit->installEventFilter(this);
   m_edit->setTextMargins(kTextMargin, 0, kTextMargin, 0);
   m_found->setObjectName(words.name + QLatin1String("Found"));
   m_found->hide();
@@ -31,7 +34,7 @@ InputField::InputField(const Words& words, QWidget* parent)
   down->addWidget(label);
   down->addWidget(m_edit);
   down->addWidget(m_found);
-  setFocusProxy(m_edit);
+  passFocusOn(*this, *m_edit);
   connect(m_edit, &QLineEdit::textEdited, this, [this] {
     m_mark = Settings().decimalMark();
     emit edited();
@@ -42,6 +45,25 @@ InputField::InputField(const Words& words, QWidget* parent)
 /// The line loses focus, and says so, when it is already half gone.
 InputField::~InputField() {
   m_edit->disconnect(this);
+}
+
+bool InputField::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange) fitExamples();
+  return QWidget::eventFilter(watched, event);
+}
+
+/// As many examples as there is room for; half a one would teach something wrong.
+void InputField::fitExamples() {
+  const auto fits = [this](const QString& hint) {
+    return m_edit->fontMetrics().horizontalAdvance(hint) < m_edit->width() - 2 * kTextMargin - kFrameRoom;
+  };
+  const QString examples = m_words.example;
+  qsizetype end = examples.size();
+  for (; end > 0 && !fits(tr("for example %1").arg(examples.left(end)));)
+    end = std::max(examples.left(end).lastIndexOf(tr(", ")), examples.left(end).lastIndexOf(tr(" or ")));
+  if (end > 0) return m_edit->setPlaceholderText(tr("for example %1").arg(examples.left(end)));
+  const QString first = examples.section(tr(", "), 0, 0);
+  m_edit->setPlaceholderText(fits(first) ? first : QString());
 }
 
 std::string InputField::text() const {

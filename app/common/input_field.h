@@ -53,8 +53,10 @@ class InputField : public QWidget {
  protected:
   /// The text that stands there once the user has left it.
   virtual QString settled() const;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void fitExamples();
   void settle();
 
   Words m_words;

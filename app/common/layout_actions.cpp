@@ -21,9 +21,9 @@ LayoutActions::LayoutActions(QUndoStack& history, QWidget* parent)
   connect(add(tr("Start empty"), "startEmptyButton"), &QPushButton::clicked, this,
           &LayoutActions::emptyWanted);
   connect(add(tr("Show all"), "showAllButton"), &QPushButton::clicked, this, &LayoutActions::wholeWanted);
-  connect(add(tr("Open layout …"), "openLayoutButton"), &QPushButton::clicked, this,
+  connect(add(tr("Open …"), "openLayoutButton"), &QPushButton::clicked, this,
           &LayoutActions::openWanted);
-  connect(add(tr("Save layout …"), "saveLayoutButton"), &QPushButton::clicked, this,
+  connect(add(tr("Save …"), "saveLayoutButton"), &QPushButton::clicked, this,
           &LayoutActions::saveWanted);
 }
 

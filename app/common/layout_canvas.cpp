@@ -15,8 +15,13 @@
 namespace cw {
 namespace {
 
-constexpr qreal kLargestMarkPixels = 20, kReachPixels = 12, kSnapPixels = 1.5, kGridPixels = 28;
-constexpr double kRoom = 1.3;  ///< around the part, over its size
+constexpr qreal kReachPixels = 12, kSnapPixels = 1.5, kGridPixels = 28;
+constexpr qreal kRoomShare = 0.23;  ///< of half the canvas, around the part; marks may need more
+
+/// Of a mark's radius: its label stands in it, as large as other text.
+qreal largestMark(const QWidget& canvas) {
+  return canvas.fontMetrics().capHeight() * 1.7;
+}
 
 bool isFree(const Pattern& pattern) {
   return std::holds_alternative<FreePoints>(pattern.layout.shape);
@@ -83,17 +88,29 @@ void LayoutCanvas::showAll() {
   if (low.x > high.x) low = high = {};
   m_middle = {(low.x + high.x) / 2, (low.y + high.y) / 2};
   const Length least = isFree(m_pattern) && m_positions.size() < 3 ? millimetres(120) : millimetres(1);
-  m_half = std::max(least, std::max(high.x - low.x, high.y - low.y) / 2 * kRoom);
+  m_half = std::max(least * (1 - kRoomShare), std::max(high.x - low.x, high.y - low.y) / 2);
   update();
 }
 
+/// In less no label could be as large as other text.
+QSize LayoutCanvas::minimumSizeHint() const {
+  const int line = fontMetrics().height();
+  return {line * 9, line * 21 / 2};
+}
+
+/// Above the line that says what the grid is.
+QRectF LayoutCanvas::drawn() const {
+  return QRectF(rect()).adjusted(0, 0, 0, -fontMetrics().height() - 4);
+}
+
 qreal LayoutCanvas::pixelsPerMetre() const {
-  return std::min(width(), height()) / 2.0 / m_half.si();
+  const qreal half = std::min(drawn().width(), drawn().height()) / 2;
+  return (half - std::max(half * kRoomShare, largestMark(*this) + 2)) / m_half.si();
 }
 
 QPointF LayoutCanvas::fromSeen(const Point& seen) const {
   const QPointF away((seen.x - m_middle.x).si(), -(seen.y - m_middle.y).si());
-  return QRectF(rect()).center() + away * pixelsPerMetre();
+  return drawn().center() + away * pixelsPerMetre();
 }
 
 QPointF LayoutCanvas::at(const Point& part) const {
@@ -106,7 +123,7 @@ Length LayoutCanvas::step(qreal leastPixels) const {
 }
 
 Point LayoutCanvas::pointAt(const QPointF& pixel) const {
-  const QPointF away = (pixel - QRectF(rect()).center()) / pixelsPerMetre();
+  const QPointF away = (pixel - drawn().center()) / pixelsPerMetre();
   const Point part =
       onPart({m_middle.x + Length::si(away.x()), m_middle.y - Length::si(away.y())}, m_pattern.layout.view);
   const Length grid = step(kSnapPixels);
@@ -241,7 +258,7 @@ void LayoutCanvas::paintHandles(QPainter& painter) const {
   if (!m_chosen || *m_chosen >= handles().size()) return;
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(accentOf(palette()), 3));
-  const qreal half = kLargestMarkPixels * 1.35;
+  const qreal half = largestMark(*this) * 1.35;
   painter.drawRoundedRect(QRectF(at(handles()[*m_chosen]) - QPointF(half, half), QSizeF(2, 2) * half), 4, 4);
 }
 
@@ -268,7 +285,7 @@ void LayoutCanvas::paintEvent(QPaintEvent*) {
   if (!m_drawing.positions.empty()) {
     JointDrawing drawing = m_drawing;
     const qreal scale = drawing.unit.si() * pixelsPerMetre();
-    drawing.radius = std::min(0.43 * drawing.pitch, kLargestMarkPixels / scale);
+    drawing.radius = std::min(0.43 * drawing.pitch, largestMark(*this) / scale);
     JointDrawingOptions options;
     options.showOrder = true;
     options.pinned = std::pair(fromSeen(drawing.middle), scale);

@@ -17,6 +17,7 @@ class LayoutCanvas final : public QWidget {
   enum class Mode { Positions, Outline, Order };
 
   explicit LayoutCanvas(QWidget* parent = nullptr);
+  QSize minimumSizeHint() const override;
 
   void present(const Pattern& pattern);
   void setMode(Mode mode);
@@ -29,7 +30,6 @@ class LayoutCanvas final : public QWidget {
   Point pointAt(const QPointF& pixel) const;
 
   QSize sizeHint() const override { return {480, 400}; }
-  QSize minimumSizeHint() const override { return {280, 240}; }
 
  signals:
   void placed(const cw::Point& point);
@@ -48,6 +48,7 @@ class LayoutCanvas final : public QWidget {
   void leaveEvent(QEvent* event) override;
 
  private:
+  QRectF drawn() const;
   qreal pixelsPerMetre() const;
   QPointF fromSeen(const Point& seen) const;
   Length step(qreal leastPixels) const;

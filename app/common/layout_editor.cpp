@@ -7,6 +7,7 @@
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/document_view.h"
 #include "app/common/labels.h"
@@ -24,10 +25,20 @@
 namespace cw {
 namespace {
 
-constexpr int kEditorMargin = 24, kEditorGap = 8, kFormWidth = 320;
+constexpr int kEditorMargin = 24, kEditorGap = 8, kFormWidth = 288;
+
+/// Scrolls up and down only: never narrower than what is in it.
+class UprightArea final : public QScrollArea {
+ public:
+  QSize minimumSizeHint() const override {
+    const QSize least = QScrollArea::minimumSizeHint();
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, this);
+    return {std::max({least.width(), widget()->minimumSizeHint().width() + bar, kFormWidth}), least.height()};
+  }
+};
 
 QScrollArea* scrolled(QWidget* form) {
-  auto* area = new QScrollArea;
+  auto* area = new UprightArea;
   auto* inside = new QWidget;
   auto* down = new QVBoxLayout(inside);
   down->setContentsMargins(0, kEditorGap, 0, kEditorGap);
@@ -74,7 +85,6 @@ QWidget* LayoutEditor::makeForms() {
   tabs->tabBar()->setAccessibleName(tabs->accessibleName());
   tabs->setFocusPolicy(Qt::NoFocus);
   auto* side = new QWidget;
-  side->setMinimumWidth(kFormWidth);
   auto* down = new QVBoxLayout(side);
   down->setContentsMargins(kEditorMargin, kEditorMargin, kEditorGap, kEditorMargin);
   down->addWidget(tabs);
@@ -85,6 +95,7 @@ QWidget* LayoutEditor::makeDrawing() {
   m_words->setObjectName(QStringLiteral("orderWords"));
   m_words->setAccessibleName(tr("The order in words"));
   m_said->setObjectName(QStringLiteral("layoutSaid"));
+  m_said->hide();
   auto* parts = new QSplitter(Qt::Vertical);
   parts->setChildrenCollapsible(false);
   parts->addWidget(m_canvas);
@@ -274,6 +285,7 @@ void LayoutEditor::startEmpty() {
 void LayoutEditor::say(const QString& sentence, bool trouble) {
   m_said->setForegroundRole(trouble ? QPalette::BrightText : QPalette::PlaceholderText);
   m_said->setText(sentence);
+  m_said->setVisible(!sentence.isEmpty());
 }
 
 void LayoutEditor::chooseFile(bool toSave) {

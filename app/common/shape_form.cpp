@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/common/number_field.h"
+#include "app/common/tab_order.h"
 #include "core/pattern/numeral_json.h"
 
 namespace cw {
@@ -157,6 +158,7 @@ void ShapeForm::rebuild() {
     add(m_circles);
   }
   m_column->addWidget(m_body);
+  orderTabs({m_kind, m_body});
 }
 
 /// What a field already says, and is being typed, stays as it is typed.

@@ -59,6 +59,7 @@ void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* opti
                                 const QWidget* widget) const {
   if (element == CE_HeaderSection || element == CE_HeaderEmptyArea) return drawHeading(option, painter);
   if (element == CE_Splitter) return drawHandle(option, painter);
+  if (element == CE_ComboBoxLabel && drawsWrapped(option, painter, widget)) return;
   const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
   if (element != CE_PushButtonLabel || button == nullptr || !isMain(widget))
     return QProxyStyle::drawControl(element, option, painter, widget);
@@ -71,6 +72,17 @@ void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* opti
   // What the main action states is never cut: in a small window it stands in two lines.
   drawItemText(painter, room, Qt::AlignCenter | Qt::TextWordWrap, main.palette,
                main.state.testFlag(State_Enabled), main.text, QPalette::ButtonText);
+}
+
+/// What is chosen is not cut: where it is longer than the choice is wide it stands in two lines.
+bool WorkshopStyle::drawsWrapped(const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
+  const auto* choice = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+  if (choice == nullptr || choice->editable) return false;
+  const QRect room = subControlRect(CC_ComboBox, choice, SC_ComboBoxEditField, widget);
+  if (choice->fontMetrics.horizontalAdvance(choice->currentText) <= room.width()) return false;
+  drawItemText(painter, room, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap, choice->palette,
+               choice->state.testFlag(State_Enabled), choice->currentText, QPalette::Text);
+  return true;
 }
 
 void WorkshopStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
@@ -133,7 +145,7 @@ int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
 QSize WorkshopStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                                       const QWidget* widget) const {
   QSize out = QProxyStyle::sizeFromContents(type, option, size, widget);
-  if (type == CT_PushButton) out += QSize(16, 8);
+  if (type == CT_PushButton) out += QSize(std::max(16, option->fontMetrics.height() * 5 / 8), 8);
   if (type == CT_ComboBox)
     out.rwidth() = std::max(out.width(), size.width() + kFieldInset + chevronRoom(option));
   if (type == CT_PushButton || type == CT_LineEdit || type == CT_ComboBox)

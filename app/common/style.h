@@ -28,6 +28,9 @@ class WorkshopStyle final : public QProxyStyle {
                          const QWidget* widget) const override;
   int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                 QStyleHintReturn* data) const override;
+
+ private:
+  bool drawsWrapped(const QStyleOption* option, QPainter* painter, const QWidget* widget) const;
 };
 
 inline constexpr char kMainProperty[] = "main";

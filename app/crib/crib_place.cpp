@@ -7,6 +7,7 @@
 
 #include "app/common/desk_page.h"
 #include "app/common/sign_form.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/crib/tool_words.h"
 #include "core/report/record_words.h"
@@ -41,7 +42,7 @@ CribPlace::CribPlace(Workspace& workspace, QWidget* parent)
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(m_page);
-  setFocusProxy(m_page);
+  passFocusOn(*this, *m_page);
   makeActions();
   makeImport();
   connect(m_page->search(), &QLineEdit::textChanged, m_page, &DeskPage::filter);

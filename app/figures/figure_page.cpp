@@ -8,6 +8,7 @@
 
 #include "app/common/labels.h"
 #include "app/common/measures.h"
+#include "app/common/tab_order.h"
 #include "app/figures/outcome_view.h"
 
 namespace cw {
@@ -76,7 +77,7 @@ FigurePage::FigurePage(FigureDesk& desk, const QString& title, const QString& pu
 void FigurePage::take(InputField* field) {
   m_fields.push_back(field);
   field->setText(m_desk.valueOf(field->name()));
-  if (focusProxy() == nullptr) setFocusProxy(field);
+  if (m_fields.size() == 1) passFocusOn(*this, *field);
   m_form->insertWidget(m_form->count() - 1, field);
   connect(field, &InputField::edited, this, [this, field] {
     m_typedIn = field;
@@ -126,7 +127,7 @@ void FigurePage::pointFocus() {
   const auto isWanted = [](const InputField* field) { return !field->optional() && field->empty(); };
   const auto wanted = std::find_if(m_fields.begin(), m_fields.end(), isWanted);
   InputField* field = wanted == m_fields.end() ? m_fields.front() : *wanted;
-  setFocusProxy(field);
+  passFocusOn(*this, *field);
   const QWidget* focus = window()->focusWidget();
   if (focus != nullptr && isAncestorOf(focus)) field->setFocus(Qt::TabFocusReason);
 }
@@ -140,6 +141,7 @@ QStringList FigurePage::stillWanted() const {
 
 void FigurePage::showEvent(QShowEvent* event) {
   QScrollArea::showEvent(event);
+  orderTabs({m_formSide, m_outcome});  // fields are added after what comes of them
   arrange();
   refresh();
   pointFocus();

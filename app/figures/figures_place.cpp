@@ -7,15 +7,17 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/settings.h"
+#include "app/common/tab_order.h"
 #include "app/common/workspace.h"
 #include "app/figures/from_specification.h"
 
 namespace cw {
 namespace {
 
-constexpr int kListMargin = 16, kRowRoom = 8;
+constexpr int kListMargin = 16, kRowRoom = 8, kListShare = 5;
 
 }  // namespace
 
@@ -67,16 +69,25 @@ QWidget* FiguresPlace::makeList() {
   return side;
 }
 
-/// Rows that a finger hits, and as wide as the words need.
+/// Rows that a finger hits, and as wide as the words need; large ones stand in two lines.
 void FiguresPlace::fitList() {
-  const int line = m_list->fontMetrics().height();
-  int width = 0;
+  const QFontMetrics metrics = m_list->fontMetrics();
+  const int most = width() / kListShare;
+  int widest = 0;
+  for (int row = 0; row < m_list->count(); ++row)
+    widest = std::max(widest, metrics.horizontalAdvance(m_list->item(row)->text()));
+  const int room = std::min(widest, most - 4 * kRowRoom);
   for (int row = 0; row < m_list->count(); ++row) {
     QListWidgetItem* item = m_list->item(row);
-    item->setSizeHint({0, line + 2 * kRowRoom});
-    width = qMax(width, m_list->fontMetrics().horizontalAdvance(item->text()));
+    const QRect words = metrics.boundingRect(QRect(0, 0, room, 1000), Qt::TextWordWrap, item->text());
+    item->setSizeHint({0, words.height() + 2 * kRowRoom});
   }
-  m_list->setFixedWidth(width + 4 * kRowRoom);
+  m_list->setFixedWidth(room + 4 * kRowRoom);
+}
+
+void FiguresPlace::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitList();
 }
 
 void FiguresPlace::changeEvent(QEvent* event) {
@@ -110,7 +121,7 @@ void FiguresPlace::showRow(int row) {
   const Figure& figure = figures()[static_cast<std::size_t>(row)];
   QWidget* page = pageOf(figure);
   m_pages->setCurrentWidget(page);
-  setFocusProxy(page);
+  passFocusOn(*this, *page);
   Settings().setFigure(figure.key);
 }
 

@@ -14,6 +14,7 @@ namespace {
 
 constexpr qreal kBarShare = 0.19;  ///< of the smaller side, a bar at the target
 constexpr qreal kWidestBar = 16;
+constexpr int kLeastLines = 14;
 constexpr std::size_t kMostNumbered = 16;  ///< bolts whose loads are written beside their bars
 
 }  // namespace
@@ -43,6 +44,12 @@ void LoadView::clear() {
   m_drawing = {};
   m_shares.clear();
   showAfter(0);
+}
+
+/// In less the numbers of opposite bolts would meet.
+QSize LoadView::minimumSizeHint() const {
+  const int side = fontMetrics().height() * kLeastLines;
+  return {side, side};
 }
 
 void LoadView::showAfter(std::size_t steps) {

@@ -17,11 +17,11 @@ class LoadView final : public QWidget {
 
   void setOutcome(const Layout& bolts, const SettlingOutcome& outcome);
   void clear();
+  QSize minimumSizeHint() const override;
   /// The loads after so many steps; 0: before the first.
   void showAfter(std::size_t steps);
 
   QSize sizeHint() const override { return {340, 300}; }
-  QSize minimumSizeHint() const override { return {240, 240}; }
 
  protected:
   void paintEvent(QPaintEvent* event) override;

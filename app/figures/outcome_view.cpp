@@ -8,6 +8,7 @@
 #include "app/common/labels.h"
 #include "app/common/measures.h"
 #include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/figures/figure.h"
 #include "app/figures/working_view.h"
@@ -65,6 +66,7 @@ void OutcomeView::present(const Outcome& outcome) {
   for (const FigureAnswer& answer : outcome.answers) show(answer, ++number);
   m_working->setVisible(!outcome.working.formula.empty());
   if (!outcome.working.formula.empty()) m_working->present(outcome.working);
+  orderTabs({m_place, m_working});
 }
 
 void OutcomeView::askFor(const QStringList& inputs) {

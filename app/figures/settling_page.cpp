@@ -23,7 +23,7 @@
 namespace cw {
 namespace {
 
-constexpr int kSettlingMargin = 24, kSettlingGap = 12, kNarrow = 640;
+constexpr int kSettlingMargin = 24, kSettlingGap = 12;
 
 }  // namespace
 
@@ -74,11 +74,8 @@ void SettlingPage::fillChoices() {
   const QString chosen = m_choice->currentText();
   m_joints.clear();
   for (SettlingExample& example : settlingExamples())
-    m_joints.push_back({tr("%1 (illustrative values)").arg(worded(example.name)), std::move(example), {}});
-  for (SheetJoint& joint : sheetJoints(m_desk.workspace())) {
-    joint.name = tr("%1 (part and gasket illustrative)").arg(joint.name);
-    m_joints.push_back(std::move(joint));
-  }
+    m_joints.push_back({worded(example.name), tr("Illustrative values."), std::move(example), {}});
+  for (SheetJoint& joint : sheetJoints(m_desk.workspace())) m_joints.push_back(std::move(joint));
   m_joints.insert(m_joints.end(), m_opened.begin(), m_opened.end());
   m_choice->clear();
   for (const SheetJoint& joint : m_joints) m_choice->addItem(joint.name);
@@ -94,14 +91,15 @@ void SettlingPage::choose(int row) {
 
 QWidget* SettlingPage::makeJointRow() {
   auto* row = new QWidget;
-  auto* across = new QHBoxLayout(row);
-  across->setContentsMargins(0, 0, 0, 0);
+  auto* below = new QVBoxLayout(row);
+  below->setContentsMargins(0, 0, 0, 0);
+  m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_choice->setObjectName(QStringLiteral("jointChoice"));
   m_choice->setAccessibleName(tr("Joint"));
   auto* open = new QPushButton(tr("Open a settle file …"));
   open->setObjectName(QStringLiteral("openSettleButton"));
-  across->addWidget(m_choice, 1);
-  across->addWidget(open);
+  below->addWidget(m_choice);
+  below->addWidget(open, 0, Qt::AlignLeft);
   connect(m_choice, &QComboBox::activated, this, &SettlingPage::choose);
   connect(open, &QPushButton::clicked, this, &SettlingPage::chooseFile);
   return row;
@@ -120,7 +118,8 @@ Result<void> SettlingPage::openFile(const QString& path) {
   CW_CHECK(boltLayout(read.joint));
   const Force target = *std::max_element(read.tightening.targets.begin(), read.tightening.targets.end());
   const QString name = QFileInfo(path).fileName();
-  m_opened.push_back({name, SettlingExample{{"%1", {fromQt(name)}}, std::move(read.joint), target}, {}});
+  m_opened.push_back(
+      {name, QString(), SettlingExample{{"%1", {fromQt(name)}}, std::move(read.joint), target}, {}});
   fillChoices();
   m_choice->setCurrentIndex(m_choice->count() - 1);
   choose(m_choice->count() - 1);
@@ -163,8 +162,10 @@ void SettlingPage::compute() {
 void SettlingPage::present(const Result<SettlingOutcome>& left, const Result<SettlingOutcome>& right) {
   const auto layout = boltLayout(m_joint.joint);
   if (!layout) return say(wordedWithPlace(layout.error()), true);
-  say(tr("Target %1 in every bolt. Bars and figures are shares of it.")
-          .arg(toQt(text(m_joint.target, kKilonewton))));
+  const QString made = m_joints[static_cast<std::size_t>(m_choice->currentIndex())].made;
+  const QString shares = tr("Target %1 in every bolt. Bars and figures are shares of it.")
+                             .arg(toQt(text(m_joint.target, kKilonewton)));
+  say(made.isEmpty() ? shares : QStringLiteral("%1 %2").arg(made, shares));
   const auto show = [&](WayPanel* way, const Result<SettlingOutcome>& outcome) {
     if (outcome)
       way->present(*layout, *outcome);
@@ -184,7 +185,10 @@ void SettlingPage::say(const QString& sentence, bool trouble) {
 
 void SettlingPage::resizeEvent(QResizeEvent* event) {
   QScrollArea::resizeEvent(event);
-  m_across->setDirection(viewport()->width() < kNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+  const int needed = m_left->minimumSizeHint().width() + m_right->minimumSizeHint().width() +
+                     m_across->spacing() + 2 * kSettlingMargin;
+  const bool isNarrow = viewport()->width() < needed;
+  m_across->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 QWidget* makeSettlingPage(FigureDesk& desk, QWidget* parent) {

@@ -41,6 +41,8 @@ std::vector<SheetJoint> sheetJoints(Workspace& workspace) {
     for (const Joint& joint : sheet->joints)
       out.push_back(
           {SheetJointTexts::tr("%1 rev %2: %3").arg(toQt(row.title), toQt(row.revision), toQt(joint.name)),
+           SheetJointTexts::tr(
+               "Places and thread are the sheet's; part, gasket and target are illustrative values."),
            predicted(*sheet, joint, workspace.catalogue()), wayOf(joint)});
   }
   return out;

@@ -11,7 +11,8 @@ class Workspace;
 
 /// A joint of one of the shop's sheets, as far as a prediction knows it.
 struct SheetJoint {
-  QString name;                   ///< "Gear case cover rev A, cover"
+  QString name;                   ///< "Gear case cover rev A: cover"
+  QString made;                   ///< what of it is made up; empty if nothing is
   Result<SettlingExample> joint;  ///< or why it cannot be compared
   SettlingWay way;                ///< as the sheet has it tightened
 };

@@ -1,20 +1,24 @@
 #include "app/figures/step_player.h"
 
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QSlider>
+#include <QVBoxLayout>
+
+#include "app/common/flow_layout.h"
 
 namespace cw {
 namespace {
 
-constexpr int kStepMilliseconds = 600;
+constexpr int kStepMilliseconds = 600, kButtonGap = 8;
 
 }  // namespace
 
 StepPlayer::StepPlayer(QWidget* parent)
     : QWidget(parent), m_slider(new QSlider(Qt::Horizontal)), m_play(new QPushButton(tr("Play"))) {
-  auto* across = new QHBoxLayout(this);
-  across->setContentsMargins(0, 0, 0, 0);
+  auto* down = new QVBoxLayout(this);
+  down->setContentsMargins(0, 0, 0, 0);
+  auto* across = new FlowLayout(kButtonGap);
+  down->addLayout(across);
   const auto add = [&](QPushButton* button, const char* name) {
     button->setObjectName(QLatin1String(name));
     across->addWidget(button);
@@ -33,7 +37,7 @@ StepPlayer::StepPlayer(QWidget* parent)
   m_slider->setObjectName(QStringLiteral("stepSlider"));
   m_slider->setAccessibleName(tr("Step"));
   m_slider->setRange(0, 0);
-  across->addWidget(m_slider, 1);
+  down->addWidget(m_slider);
   connect(m_slider, &QSlider::valueChanged, this, [this] { emit stepChanged(step()); });
   m_clock.setInterval(kStepMilliseconds);
   connect(&m_clock, &QTimer::timeout, this, [this] {

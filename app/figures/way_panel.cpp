@@ -46,6 +46,7 @@ WayPanel::WayPanel(const QString& name, const QString& title, const SettlingWay&
   m_passes->setObjectName(name + QStringLiteral("Passes"));
   m_passes->setAccessibleName(tr("Passes in numbers"));
   m_passes->setFixedHeight(fontMetrics().lineSpacing() * kTableLines);
+  m_passes->setMinimumWidth(fontMetrics().lineSpacing() * kTableLines);  // no heading breaks inside a word
   down->addWidget(m_passes);
 }
 
@@ -53,7 +54,9 @@ QWidget* WayPanel::makeForm(const QString& name, const SettlingWay& way) {
   for (const OrderRule rule : kOrderRules) m_rule->addItem(ruleName(rule));
   m_rule->setObjectName(name + QStringLiteral("Rule"));
   m_rule->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  m_rule->setMinimumContentsLength(12);
+  m_rule->setMinimumContentsLength(9);
+  m_shares->edit()->setMinimumWidth(
+      m_shares->fontMetrics().horizontalAdvance(QStringLiteral("30 70 100 100")));
   m_rounds->setObjectName(name + QStringLiteral("Rounds"));
   m_rounds->setRange(0, kMostRounds);
   setWay(way);

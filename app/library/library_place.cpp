@@ -7,6 +7,7 @@
 
 #include "app/common/desk_page.h"
 #include "app/common/sign_form.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/library/row_form.h"
 #include "app/library/row_words.h"
@@ -64,7 +65,7 @@ LibraryPlace::LibraryPlace(Workspace& workspace, QWidget* parent)
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(m_page);
-  setFocusProxy(m_page);
+  passFocusOn(*this, *m_page);
   m_form = new RowForm;
   m_whose = new QComboBox;
   m_whose->setObjectName(QStringLiteral("whoseChoice"));

@@ -10,13 +10,14 @@
 #include "app/common/labels.h"
 #include "app/common/measures.h"
 #include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/library/column_words.h"
 
 namespace cw {
 namespace {
 
-constexpr int kRowFieldWidth = 420, kSpace = 8;
+constexpr int kRowFieldLetters = 56, kSpace = 8;
 constexpr const char* kAuthor = "author";
 
 }  // namespace
@@ -36,7 +37,9 @@ RowForm::RowForm(QWidget* parent)
   m_scroll->setFocusPolicy(Qt::NoFocus);
   m_said->setObjectName(QStringLiteral("rowSaid"));
   down->addWidget(m_scroll, 1);
-  auto* foot = new QHBoxLayout;
+  m_foot = new QWidget;
+  auto* foot = new QHBoxLayout(m_foot);
+  foot->setContentsMargins(0, 0, 0, 0);
   auto* sign = new QPushButton(tr("Sign it…"));
   sign->setObjectName(QStringLiteral("rowSignButton"));
   sign->setProperty(kMainProperty, true);
@@ -45,7 +48,7 @@ RowForm::RowForm(QWidget* parent)
   foot->addWidget(sign);
   foot->addWidget(leave);
   foot->addStretch(1);
-  down->addLayout(foot);
+  down->addWidget(m_foot);
   connect(sign, &QPushButton::clicked, this, [this] { forget(), emit wanted(); });
   connect(leave, &QPushButton::clicked, this, &RowForm::left);
 }
@@ -62,6 +65,7 @@ void RowForm::ask(RowKind kind, const std::vector<std::string>& cells, const QSt
     if (columns[i] != kAuthor) addField(*down, columns[i], i < cells.size() ? cells[i] : std::string());
   down->addStretch(1);
   m_scroll->setWidget(fields);  // deletes the one before
+  orderTabs({m_scroll, m_foot});
   forget();
   m_byColumn.at(columns.front()).edit->setFocus(Qt::TabFocusReason);
 }
@@ -73,7 +77,7 @@ void RowForm::addField(QVBoxLayout& into, const std::string& column, const std::
   edit->setObjectName(toQt(column) + QLatin1String("Cell"));
   edit->setAccessibleName(label->text());
   edit->setPlaceholderText(columnHint(column));
-  edit->setMaximumWidth(kRowFieldWidth);
+  edit->setMaximumWidth(edit->fontMetrics().averageCharWidth() * kRowFieldLetters);
   label->setBuddy(edit);
   into.addWidget(label);
   into.addWidget(edit);

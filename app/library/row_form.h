@@ -44,6 +44,7 @@ class RowForm final : public QWidget {
 
   RowKind m_kind = RowKind::Thread;
   QScrollArea* m_scroll;
+  QWidget* m_foot;
   QLabel *m_states, *m_said;
   std::map<std::string, Field> m_byColumn;
 };

@@ -9,6 +9,7 @@
 #include "app/common/desk_page.h"
 #include "app/common/sign_form.h"
 #include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/print/record_pdf.h"
 #include "core/report/csv.h"
@@ -67,7 +68,7 @@ RecordsPlace::RecordsPlace(Workspace& workspace, Navigator& navigator, QWidget* 
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(m_page);
-  setFocusProxy(m_page);
+  passFocusOn(*this, *m_page);
   makeFilters();
   makeActions();
   connect(m_page->search(), &QLineEdit::textChanged, this, &RecordsPlace::reload);

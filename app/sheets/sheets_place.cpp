@@ -9,6 +9,7 @@
 #include "app/common/desk_page.h"
 #include "app/common/sign_form.h"
 #include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/print/document_pdf.h"
 #include "core/procedure/sheet_file.h"
@@ -33,7 +34,7 @@ SheetsPlace::SheetsPlace(Workspace& workspace, Navigator& navigator, QWidget* pa
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(m_page);
-  setFocusProxy(m_page);
+  passFocusOn(*this, *m_page);
   makeActions(navigator);
   makeImport();
   connect(&navigator, &Navigator::inHandWanted, this, [this, &navigator](const QString& place) {

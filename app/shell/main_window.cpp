@@ -51,6 +51,11 @@ MainWindow::MainWindow(Workspace& workspace) : m_workspace(workspace) {
 
 void MainWindow::showShopPage() {
   m_stack->setCurrentWidget(m_shopPage);
+  // Nowhere of the places, then: one of them stays checked only while it is shown.
+  m_rail->setExclusive(false);
+  for (const auto& [key, button] : m_buttons) button->setChecked(false);
+  m_rail->setExclusive(true);
+  m_shopButton->setChecked(true);
   m_shopPage->setFocus(Qt::OtherFocusReason);
 }
 
@@ -67,11 +72,11 @@ QWidget* MainWindow::makeRail() {
   auto* down = new QVBoxLayout(rail);
   down->setContentsMargins(8, 8, 8, 8);
   down->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  auto* group = new QButtonGroup(rail);
+  m_rail = new QButtonGroup(rail);
   int number = 0;
   for (const Place& place : places()) {
     QAbstractButton* button = makeRailButton(place, ++number);
-    group->addButton(button);
+    m_rail->addButton(button);
     down->addWidget(button);
   }
   down->addStretch(1);
@@ -100,9 +105,10 @@ QWidget* MainWindow::makeLookButtons() {
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  QPushButton* shop = addLookButton(*down, tr("Settings"), "shopButton");
-  shop->setToolTip(tr("Shop file, size of text"));
-  connect(shop, &QPushButton::clicked, this, &MainWindow::showShopPage);
+  m_shopButton = addLookButton(*down, tr("Settings"), "shopButton");
+  m_shopButton->setCheckable(true);
+  m_shopButton->setToolTip(tr("Shop file, size of text"));
+  connect(m_shopButton, &QPushButton::clicked, this, &MainWindow::showShopPage);
   QPushButton* scheme = addLookButton(*down, tr("Light / dark"), "schemeButton");
   scheme->setShortcut(QKeySequence(Qt::Key_F9));
   scheme->setToolTip(tr("Change between light and dark (F9)"));
@@ -179,6 +185,7 @@ void MainWindow::show(const QString& placeKey) {
     }
     m_stack->setCurrentWidget(widget);
     m_buttons[placeKey]->setChecked(true);
+    m_shopButton->setChecked(false);
     if (m_shown != placeKey) m_before = m_shown;
     m_shown = placeKey;
     Settings().setPlace(placeKey);

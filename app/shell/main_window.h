@@ -8,6 +8,7 @@
 #include "app/shell/shop_page.h"
 
 class QAbstractButton;
+class QButtonGroup;
 class QLayout;
 class QPushButton;
 class QStackedWidget;
@@ -51,6 +52,8 @@ class MainWindow final : public QMainWindow {
   ShopPage* m_shopPage = nullptr;  ///< shown while no shop is open
   std::map<QString, QWidget*> m_places;
   std::map<QString, QAbstractButton*> m_buttons;
+  QButtonGroup* m_rail;  ///< one of them is where we are
+  QPushButton* m_shopButton;
   QString m_shown, m_before;  ///< key of the place in front, and of the one before it
 };
 

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "app/common/style.h"
+#include "app/common/tab_order.h"
 #include "app/common/wording.h"
 
 namespace cw {
@@ -67,7 +68,7 @@ ShopPage::ShopPage(Workspace& workspace, QWidget* parent) : QWidget(parent), m_w
                                         QStringLiteral("workshop.shop"), tr("Shop files (*)")));
   });
   connect(&m_workspace, &Workspace::shopChanged, this, &ShopPage::sayWhichIsOpen);
-  setFocusProxy(open);
+  passFocusOn(*this, *open);
   sayWhichIsOpen();
 }
 

@@ -6,13 +6,15 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTest>
 
-#include "app/common/joint_view.h"
 #include "app/common/wording.h"
 
 namespace cw {
 namespace {
+
+constexpr int kMostStages = 120;
+
+}  // namespace
 
 QString nameOfStage(Stage stage) {
   switch (stage) {
@@ -42,6 +44,8 @@ QString nameOfStage(Stage stage) {
       return QStringLiteral("early pass");
     case Stage::WitnessBeforeFinal:
       return QStringLiteral("second person");
+    case Stage::ReadGaps:
+      return QStringLiteral("gaps");
     case Stage::TightenPosition:
       return QStringLiteral("final pass");
     case Stage::CheckPass:
@@ -53,19 +57,8 @@ QString nameOfStage(Stage stage) {
   }
 }
 
-constexpr int kMostStages = 120;
-
-}  // namespace
-
 BenchWalk::BenchWalk(Walk& walk)
     : m_walk(walk), m_bench(dynamic_cast<BenchPlace&>(*walk.window().placeWidget(QStringLiteral("bench")))) {}
-
-template <class Widget>
-Widget* BenchWalk::shown(const char* name) const {
-  for (Widget* widget : m_bench.findChildren<Widget*>(QLatin1String(name)))
-    if (widget->isVisible()) return widget;
-  return nullptr;
-}
 
 void BenchWalk::type(const char* field, const QString& text) const {
   if (auto* line = shown<QLineEdit>(field)) line->setText(text);
@@ -89,6 +82,7 @@ void BenchWalk::start(const QString& sheet) {
   auto* person = shown<QComboBox>("personChoice");
   person->setCurrentIndex(person->findData(QStringLiteral("mira")));
   look(QStringLiteral("start"));
+  startOtherwise(*person);
   type("pinField", QStringLiteral("0000"));
   press("startButton");
   look(QStringLiteral("start refused"));
@@ -112,73 +106,42 @@ void BenchWalk::walkJob(const QString& sheet) {
   m_walk.window().show(QStringLiteral("bench"));
 }
 
-/// What a stage has beside its straight way on.
-void BenchWalk::detours() {
-  auto* joint = shown<JointView>("jointView");
-  if (joint != nullptr && (stage() == Stage::HandStart || stage() == Stage::CheckPass)) {
-    QTest::keyClick(joint, Qt::Key_Space);
-    look(nameOfStage(stage()) + QStringLiteral(", one chosen"));
-    QTest::keyClick(joint, Qt::Key_Space);
-  }
-  if (stage() == Stage::TightenPosition && job().steps[next(job()).step].tightening.tightened.size() == 2) {
-    look(QStringLiteral("final pass, two done"));
-    type("readingField", QStringLiteral("650"));
-    press("mainButton");
-    look(QStringLiteral("reading refused"));
-    type("readingField", QString());
-    everyWayOut();
-    pauseAndResume();
-  }
-  if (stage() == Stage::Check) setAsideOnce();
-}
-
-void BenchWalk::everyWayOut() {
-  if (!m_seen.insert(QStringLiteral("ways out")).second) return;
-  press("troubleButton");
-  auto* way = shown<QComboBox>("wayChoice");
-  ASSERT_NE(way, nullptr);
-  for (int i = 0; i < way->count(); ++i) {
-    way->setCurrentIndex(i);
-    look(QStringLiteral("out, ") + way->currentData().toString());
-  }
-  press("backToStepButton");
-}
-
-void BenchWalk::pauseAndResume() {
-  if (m_seen.contains(QStringLiteral("resume"))) return;
-  press("pauseButton");
-  look(QStringLiteral("jobs, one open"));
-  press("openJobButton");
-  look(QStringLiteral("who goes on"));
-  press("goOnButton");
-  look(QStringLiteral("resume"));
-  type("pinField", QStringLiteral("2468"));
-  press("mainButton");
-}
-
-void BenchWalk::setAsideOnce() {
-  if (m_seen.contains(QStringLiteral("after setting aside"))) return;
-  press("asideButton");
-  type("reasonField", QStringLiteral("the gauge is away for repair until tomorrow"));
-  press("mainButton");
-  look(QStringLiteral("after setting aside"));
-}
-
+/// With a wrong PIN, then seeing another setting, then as it is.
 void BenchWalk::beWitness() {
   const auto& set = job().steps[next(job()).step].tightening.set;
-  type("signField", QStringLiteral("tomas"));
-  type("pinField", QStringLiteral("0000"));
-  type("countField", QString::number(job().sheet.joints.front().order.size()));
-  if (set) {
-    type("toolField", toQt(set->tool));
-    type("settingField", toQt(set->setting.digits));
-  }
+  const QString setting = set ? toQt(set->setting.digits) : QString();
+  const auto fill = [&](const char* pin, const QString& seen) {
+    type("signField", QStringLiteral("tomas"));
+    type("pinField", QLatin1String(pin));
+    if (set) type("toolField", toQt(set->tool));
+    type("settingField", seen);
+  };
+  fill("0000", setting);
   press("mainButton");
   look(nameOfStage(stage()) + QStringLiteral(", refused"));
-  type("pinField", QStringLiteral("3579"));
+  if (set && !m_seen.contains(QStringLiteral("second person sees otherwise"))) {
+    fill("3579", QStringLiteral("56"));
+    press("mainButton");
+    look(QStringLiteral("second person sees otherwise"));
+  }
+  fill("3579", setting);
+}
+
+/// Uneven the first time.
+void BenchWalk::readGaps() {
+  const bool even = m_seen.contains(QStringLiteral("gaps, uneven"));
+  while (auto* field = shown<QLineEdit>("gapField")) {
+    field->setText(even || shown<QPushButton>("takeBackButton") ? QStringLiteral("1.2")
+                                                                : QStringLiteral("2.8"));
+    press("mainButton");
+    look(QStringLiteral("gaps, some"));
+  }
+  look(even ? QStringLiteral("gaps, even") : QStringLiteral("gaps, uneven"));
+  press("mainButton");
 }
 
 void BenchWalk::doStage() {
+  if (stage() == Stage::ReadGaps) return readGaps();
   if (auto* renewed = shown<QCheckBox>("renewedCheck")) renewed->setChecked(true);
   type("batchField", QStringLiteral("MO-2291"));
   if (stage() == Stage::Measure) type("readingField", QStringLiteral("0.0010"));

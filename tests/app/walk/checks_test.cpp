@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
@@ -107,7 +108,7 @@ TEST_F(Checks, FindTextThatIsCut) {
   text->resize(380, 30);
   EXPECT_THAT(said(checkCut(painted())), IsEmpty());
   text->setWordWrap(true);
-  text->resize(120, 30);
+  text->resize(120, 26);
   EXPECT_THAT(said(checkCut(painted())), HasSubstr("cut: ")) << "wrapped, and too low for its lines";
 }
 
@@ -132,6 +133,16 @@ TEST_F(Checks, LetWhatCanBeScrolledBeAndNotWhatCannot) {
   area.setWidgetResizable(true);
   inside->setMinimumSize(1, 1);
   inside->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+  EXPECT_THAT(said(checkCut(painted())), HasSubstr("cut: "));
+}
+
+TEST_F(Checks, FindARowThatNoScrollBarBrings) {
+  QListWidget list(&window);
+  list.resize(200, 40);
+  list.addItems({QStringLiteral("one"), QStringLiteral("two"), QStringLiteral("three")});
+  for (int row = 0; row < list.count(); ++row) list.item(row)->setSizeHint({0, 26});
+  EXPECT_THAT(said(checkCut(painted())), IsEmpty());
+  list.setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   EXPECT_THAT(said(checkCut(painted())), HasSubstr("cut: "));
 }
 
@@ -200,6 +211,49 @@ TEST_F(Checks, FindAWidgetWithoutANameToSpeak) {
   EXPECT_THAT(said(checkNames(window)), HasSubstr("no object name"));
 }
 
+TEST_F(Checks, JudgeNoInkThatIsScrolledAway) {
+  QScrollArea area(&window);
+  area.setGeometry(0, 0, 200, 40);
+  auto* inside = new QWidget;
+  inside->resize(180, 400);
+  auto* faint = new QLabel(QStringLiteral("far below"), inside);
+  faint->setGeometry(0, 300, 180, 30);
+  faint->setForegroundRole(QPalette::Window);
+  area.setWidget(inside);
+  painted();
+  EXPECT_THAT(said(checkContrast(painted(), picture(), worst)), IsEmpty());
+  area.ensureWidgetVisible(faint);
+  EXPECT_THAT(said(checkContrast(painted(), picture(), worst)), HasSubstr("least 7"));
+}
+
+TEST_F(Checks, KnowThatAFigureHasNothingBelowItsLine) {
+  QLabel* upper = label(QStringLiteral("4"), {10, 10, 60, 20});
+  label(QStringLiteral("you stand here"), {10, 21, 200, 20});
+  EXPECT_THAT(said(checkOverlap(painted())), IsEmpty());
+  upper->setText(QStringLiteral("y"));
+  upper->move(10, 12);
+  EXPECT_THAT(said(checkOverlap(painted())), HasSubstr("lies on"));
+}
+
+TEST_F(Checks, HearNothingWhereOnlyALineMayBreak) {
+  label(QString(QChar(0x200B)), {10, 10, 60, 20});
+  EXPECT_TRUE(painted().empty());
+}
+
+TEST_F(Checks, CountNoRowThatIsScrolledAway) {
+  QScrollArea area(&window);
+  area.setGeometry(0, 0, 300, 60);
+  auto* list = new QListWidget;
+  list->addItems(
+      {QStringLiteral("one"), QStringLiteral("two"), QStringLiteral("three"), QStringLiteral("four")});
+  for (int row = 0; row < list->count(); ++row) list->item(row)->setSizeHint({0, 40});
+  list->resize(280, 200);
+  area.setWidget(list);
+  painted();
+  const auto rows = targetsIn(window);
+  EXPECT_EQ(rows.size(), 1U);
+}
+
 /// Keeps Tab to itself.
 class Trap final : public QLineEdit {
  public:
@@ -225,6 +279,23 @@ TEST_F(Checks, FindFocusThatJumpsOrIsHeld) {
   trap.setGeometry(120, 10, 80, 40);
   trap.show();
   EXPECT_THAT(said(checkFocusOrder(window)), HasSubstr("holds Tab"));
+}
+
+TEST_F(Checks, LetFocusLeaveWhatIsScrolledForWhatStandsBelowIt) {
+  QScrollArea area(&window);
+  area.setGeometry(0, 0, 200, 80);
+  area.setFocusPolicy(Qt::NoFocus);
+  auto* inside = new QWidget;
+  inside->resize(180, 600);
+  auto* deep = new QLineEdit(inside);
+  deep->setGeometry(0, 500, 100, 30);
+  area.setWidget(inside);
+  button(QStringLiteral("foot"), {0, 120, 80, 40});
+  window.show();
+  window.activateWindow();
+  deep->setFocus();
+  settle();
+  EXPECT_THAT(said(checkFocusOrder(window)), IsEmpty()) << "the field stands where its area does";
 }
 
 }  // namespace

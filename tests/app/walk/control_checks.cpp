@@ -6,7 +6,6 @@
 #include <QApplication>
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QHash>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
@@ -18,6 +17,7 @@
 #include "app/common/colours.h"
 #include "app/common/style.h"
 #include "tests/app/walk/bounds.h"
+#include "tests/app/walk/colour_count.h"
 
 namespace cw {
 namespace {
@@ -56,9 +56,9 @@ void addRows(const QListView& list, std::vector<Target>& out) {
   for (int row = 0; row < list.model()->rowCount(); ++row) {
     const QModelIndex index = list.model()->index(row, 0);
     const QRect rect = list.visualRect(index);
-    if (!list.viewport()->rect().contains(rect) || !index.flags().testFlag(Qt::ItemIsSelectable)) continue;
-    out.push_back(
-        {&list, QRectF(QPointF(list.viewport()->mapTo(list.window(), rect.topLeft())), QSizeF(rect.size()))});
+    const QRectF there(QPointF(list.viewport()->mapTo(list.window(), rect.topLeft())), QSizeF(rect.size()));
+    if (!seenOf(list.viewport()).contains(there) || !index.flags().testFlag(Qt::ItemIsSelectable)) continue;
+    out.push_back({&list, there});
   }
 }
 
@@ -69,13 +69,18 @@ double gapBetween(const QRectF& a, const QRectF& b) {
 }
 
 QRgb commonestOn(const QImage& picture, const QRect& ring, int thick) {
-  QHash<QRgb, int> counts;
-  for (int y = ring.top(); y <= ring.bottom(); ++y)
-    for (int x = ring.left(); x <= ring.right(); ++x) {
-      const bool inside = ring.adjusted(thick, thick, -thick, -thick).contains(x, y);
-      if (!inside && picture.rect().contains(x, y)) ++counts[picture.pixel(x, y)];
+  ColourCount count;
+  const QRect inner = ring.adjusted(thick, thick, -thick, -thick);
+  const QRect outer = ring & picture.rect();
+  for (int y = outer.top(); y <= outer.bottom(); ++y) {
+    const auto* line = reinterpret_cast<const QRgb*>(picture.constScanLine(y));
+    const bool crosses = y >= inner.top() && y <= inner.bottom();
+    for (int x = outer.left(); x <= outer.right(); ++x) {
+      if (crosses && x == inner.left()) x = inner.right() + 1;
+      if (x <= outer.right()) count.see(line[x]);
     }
-  return counts.isEmpty() ? 0 : std::max_element(counts.cbegin(), counts.cend()).key();
+  }
+  return count.commonest().value_or(0);
 }
 
 bool takesTab(const QWidget* widget) {
@@ -100,6 +105,16 @@ QString slipBetween(const QRectF& a, const QRectF& b) {
   if (!sameRow && !sameColumn && b.bottom() <= a.top() && b.right() <= a.left())
     return QStringLiteral("goes up and left");
   return {};
+}
+
+/// Where a widget stands as seen from another: what scrolls stands where its area does.
+QRectF standingOf(const QWidget* widget, const QWidget* from) {
+  const QWidget* out = widget;
+  for (const QWidget* parent = widget->parentWidget(); parent != nullptr; parent = parent->parentWidget()) {
+    if (parent->isAncestorOf(from)) break;
+    if (qobject_cast<const QAbstractScrollArea*>(parent) != nullptr) out = parent;
+  }
+  return rectOf(out);
 }
 
 }  // namespace
@@ -216,13 +231,16 @@ Complaints checkFocusOrder(QWidget& window) {
     if (std::find(visited.begin(), visited.end(), widget) == visited.end())
       out.push_back({QStringLiteral("focus"), nameOf(widget), QStringLiteral("is not reached by Tab")});
   // The round begins anywhere: it is laid open where it comes back to the top left.
-  const auto first = std::min_element(visited.begin(), visited.end(), [](const QWidget* a, const QWidget* b) {
-    const QRectF ra = rectOf(a), rb = rectOf(b);
-    return ra.left() + ra.top() < rb.left() + rb.top();
-  });
+  const auto first =
+      std::min_element(visited.begin(), visited.end(), [&](const QWidget* a, const QWidget* b) {
+        const QRectF ra = standingOf(a, &window), rb = standingOf(b, &window);
+        return ra.left() + ra.top() < rb.left() + rb.top();
+      });
   std::rotate(visited.begin(), first, visited.end());
   for (std::size_t i = 0; i + 1 < visited.size(); ++i)
-    if (const QString slip = slipBetween(rectOf(visited[i]), rectOf(visited[i + 1])); !slip.isEmpty())
+    if (const QString slip =
+            slipBetween(standingOf(visited[i], visited[i + 1]), standingOf(visited[i + 1], visited[i]));
+        !slip.isEmpty())
       out.push_back({QStringLiteral("focus"), nameOf(visited[i]),
                      QStringLiteral("%1 to %2").arg(slip, nameOf(visited[i + 1]))});
   return out;

@@ -5,11 +5,17 @@
 #include <QPaintEngine>
 #include <QPainter>
 #include <QWidget>
+#include <algorithm>
 
 namespace cw {
 namespace {
 
 constexpr qreal kCut = 1.5;  // pixels: less is the softness of an edge
+
+/// Nothing of it is seen; a break that has no width counts too.
+bool isBlank(QString text) {
+  return text.remove(QChar(0x200B)).trimmed().isEmpty();
+}
 
 /// Hears what is painted and keeps the texts.
 class TextEngine final : public QPaintEngine {
@@ -25,15 +31,16 @@ class TextEngine final : public QPaintEngine {
   Type type() const override { return User; }
 
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
-    if (item.text().trimmed().isEmpty()) return;
+    if (isBlank(item.text())) return;
     const QFontMetricsF metrics(item.font());
     const QTransform toDevice = painter()->deviceTransform();
     PaintedText out;
     out.text = item.text();
     out.font = item.font();
     out.ink = painter()->pen().color();
+    const double below = std::max(0.0, metrics.tightBoundingRect(item.text()).bottom());
     out.rect = toDevice.mapRect(
-        QRectF(at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + metrics.descent()));
+        QRectF(at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + below));
     out.capitals = metrics.capHeight() * toDevice.m22();
     out.cutByPainter = isCut(out.rect, toDevice);
     out.widget = dynamic_cast<const QWidget*>(painter()->device());

@@ -14,7 +14,7 @@ struct PaintedText {
   QString text;
   QFont font;
   QColor ink;
-  QRectF rect;                ///< from the top of the capitals to the descender, in the window's coordinates
+  QRectF rect;                ///< from the top of the capitals to what hangs below the line, in the window
   double capitals = 0;        ///< their height in pixels
   bool cutByPainter = false;  ///< a clip of the painter's own takes some of it away
   const QWidget* widget = nullptr;

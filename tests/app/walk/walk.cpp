@@ -3,9 +3,11 @@
 #include <QAbstractScrollArea>
 #include <QApplication>
 #include <QDir>
-#include <QFile>
 #include <QImage>
 #include <QScrollBar>
+#include <QTextDocument>
+#include <QTextEdit>
+#include <QThreadPool>
 #include <algorithm>
 
 #include "app/common/measures.h"
@@ -16,28 +18,20 @@ namespace cw {
 namespace {
 
 constexpr QSize kLeast(1024, 600), kUsual(1280, 800), kLarge(1920, 1080);
+constexpr qsizetype kMostPlaces = 3;
+constexpr int kQuickToWrite = 90;  // of a PNG: hardly packed
 
 void append(Complaints& to, Complaints more) {
   to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
-QImage pictureOf(QWidget& window) {
-  return window.grab().toImage().convertToFormat(QImage::Format_RGB32);
-}
-
-QStringList knownSlips() {
-  QFile file(QStringLiteral(CW_TEST_DATA "/walk/known.txt"));
-  QStringList out;
-  if (file.open(QIODevice::ReadOnly))
-    for (const QString& line : QString::fromUtf8(file.readAll()).split(QLatin1Char('\n')))
-      if (!line.isEmpty() && !line.startsWith(QLatin1Char('#'))) out << line;
+/// One picture a size is painted again and again; a new one each time would cost as much as the painting.
+QImage& pictureOf(QWidget& window) {
+  static std::map<int, QImage> pictures;
+  QImage& out = pictures[window.width()];
+  if (out.size() != window.size()) out = QImage(window.size(), QImage::Format_RGB32);
+  window.render(&out);
   return out;
-}
-
-bool isKnown(const QString& what) {
-  static const QStringList kKnown = knownSlips();
-  return std::any_of(kKnown.begin(), kKnown.end(),
-                     [&](const QString& line) { return what.startsWith(line); });
 }
 
 QString cell(const Least& least) {
@@ -57,14 +51,9 @@ WalkReport& WalkReport::theOne() {
   return report;
 }
 
-void WalkReport::complain(const QString& page, const QString& state, const QString& where,
-                          const Complaints& complaints) {
-  for (const Complaint& one : complaints) {
-    const QString what = QStringLiteral("%1: %2 %3").arg(one.check, one.widget, one.what);
-    const QString slip = QStringLiteral("%1, %2: %3").arg(page, state, what);
-    m_slips[slip].insert(where);
-    if (!isKnown(what)) m_unknown.insert(slip);
-  }
+void WalkReport::complain(const QString& where, const Complaints& complaints) {
+  for (const Complaint& one : complaints)
+    m_slips[QStringLiteral("%1: %2 %3").arg(one.check, one.widget, one.what)] << where;
 }
 
 QString WalkReport::table() const {
@@ -81,15 +70,16 @@ QString WalkReport::table() const {
   return out;
 }
 
-QString WalkReport::slips(std::size_t most, bool known) const {
+QString WalkReport::newSlips() {
   QString out;
-  std::size_t count = 0;
   for (const auto& [slip, where] : m_slips) {
-    if (!known && !m_unknown.contains(slip)) continue;
-    if (++count > most) break;
-    const QStringList places(where.begin(), where.end());
-    out += slip + QStringLiteral("  [") + places.join(QStringLiteral("; ")) + QStringLiteral("]\n");
+    QStringList places = where;
+    places.removeDuplicates();
+    out += slip + QStringLiteral("  [") + places.mid(0, kMostPlaces).join(QStringLiteral("; "));
+    if (places.size() > kMostPlaces) out += QStringLiteral("; %1 more").arg(places.size() - kMostPlaces);
+    out += QStringLiteral("]\n");
   }
+  m_slips.clear();
   return out;
 }
 
@@ -107,27 +97,39 @@ void Walk::look(const QString& page, const QString& state) {
   for (const QSize& size : sizes()) {
     m_window.resize(size);
     settle();
-    const QImage picture = pictureOf(m_window);
+    finishDocuments();
+    const QImage& picture = pictureOf(m_window);
     Complaints complaints = check(measured, picture);
-    append(complaints, checkScrolledDown(measured));
-    if (size == kUsual) append(complaints, checkFocusOrder(m_window));
-    WalkReport::theOne().complain(
-        page, state, QStringLiteral("%1×%2 %3").arg(size.width()).arg(size.height()).arg(m_look.text()),
-        complaints);
     save(page, state, size, picture);
+    append(complaints, checkScrolledDown(measured));
+    if (size == kUsual && m_look.scheme == Scheme::Light) append(complaints, checkFocusOrder(m_window));
+    const QString where = QStringLiteral("%1, %2, %3×%4 %5")
+                              .arg(page, state)
+                              .arg(size.width())
+                              .arg(size.height())
+                              .arg(m_look.text());
+    WalkReport::theOne().complain(where, complaints);
   }
+}
+
+/// Long documents are laid out bit by bit while nothing else happens.
+void Walk::finishDocuments() const {
+  for (const auto* view : m_window.findChildren<QTextEdit*>())
+    if (view->isVisible()) view->document()->idealWidth();
+  settle();
 }
 
 Complaints Walk::check(Worst& measured, const QImage& picture) const {
   const double dots = pixels(1, &m_window);
   const std::vector<PaintedText> texts = paintedText(m_window);
   measured.texts = std::max(measured.texts, texts.size());
-  Complaints out = checkHeights(texts, dots, m_look.scale, measured);
-  append(out, checkContrast(texts, picture, measured));
+  Complaints out = checkContrast(texts, picture, measured);
+  append(out, checkControls(m_window, picture, measured));
+  if (m_look.scheme == Scheme::Dark) return out;  // all else stands where it stands in light
+  append(out, checkHeights(texts, dots, m_look.scale, measured));
   append(out, checkCut(texts));
   append(out, checkOverlap(texts));
   append(out, checkProportional(texts));
-  append(out, checkControls(m_window, picture, measured));
   append(out, checkNames(m_window));
   append(out, checkAcross(m_window));
   if (m_window.shownPlace() == QLatin1String("bench")) append(out, checkTargets(m_window, dots, measured));
@@ -147,14 +149,16 @@ Complaints Walk::checkScrolledDown(Worst& measured) const {
     bar->setValue(bar->maximum());
   }
   settle();
-  const QImage picture = pictureOf(m_window);
-  const Complaints out = check(measured, picture);
+  const Complaints out = check(measured, pictureOf(m_window));
   for (std::size_t i = 0; i < down.size(); ++i) down[i]->setValue(before[i]);
   return out;
 }
 
+/// Of every state the usual window; the least one too, and the large one with large text, in light.
 void Walk::save(const QString& page, const QString& state, const QSize& size, const QImage& picture) const {
-  if (size != kUsual && (m_look.scheme == Scheme::Dark || m_look.scale > 1)) return;
+  const bool isDark = m_look.scheme == Scheme::Dark, isLargeText = m_look.scale > 1;
+  if (isDark && isLargeText) return;
+  if (size != kUsual && (isDark || (size == kLarge) != isLargeText)) return;
   const QString folder = QStringLiteral(CW_PICTURES "/walk");
   QDir().mkpath(folder);
   QString name = QStringLiteral("%1_%2_%3_%4")
@@ -162,8 +166,13 @@ void Walk::save(const QString& page, const QString& state, const QSize& size, co
                      .arg(size.width())
                      .arg(m_look.scheme == Scheme::Light ? QLatin1String("light") : QLatin1String("dark"));
   if (m_look.scale > 1) name += QStringLiteral("_%1").arg(m_look.scale * 100);
-  picture.save(folder + QLatin1Char('/') + name.replace(QLatin1Char(' '), QLatin1Char('_')) +
-               QStringLiteral(".png"));
+  name.remove(QLatin1Char(',')).replace(QLatin1Char(' '), QLatin1Char('_'));
+  const QString path = folder + QLatin1Char('/') + name + QStringLiteral(".png");
+  QThreadPool::globalInstance()->start([picture, path] { picture.save(path, "PNG", kQuickToWrite); });
+}
+
+void waitForPictures() {
+  QThreadPool::globalInstance()->waitForDone();
 }
 
 }  // namespace cw

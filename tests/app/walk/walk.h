@@ -1,7 +1,7 @@
 #pragma once
 #include <QSize>
+#include <QStringList>
 #include <map>
-#include <set>
 #include <vector>
 
 #include "app/common/colours.h"
@@ -24,18 +24,14 @@ class WalkReport {
   static WalkReport& theOne();
 
   Worst& measured(const QString& page, const QString& state) { return m_rows[{page, state}]; }
-  void complain(const QString& page, const QString& state, const QString& where,
-                const Complaints& complaints);
-  /// Slips of which no line of the file of known ones is the beginning.
-  std::size_t unknown() const { return m_unknown.size(); }
+  void complain(const QString& where, const Complaints& complaints);
   QString table() const;
-  /// The unknown slips, or with `known` all, each with where it was seen.
-  QString slips(std::size_t most, bool known) const;
+  /// The slips since the last call, a line each, with where they were seen.
+  QString newSlips();
 
  private:
   std::map<std::pair<QString, QString>, Worst> m_rows;
-  std::map<QString, std::set<QString>> m_slips;  ///< by the slip: where it was seen
-  std::set<QString> m_unknown;
+  std::map<QString, QStringList> m_slips;  ///< by the slip: where it was seen
 };
 
 /// A window that is taken from state to state; in each it is resized, measured, and pictures are taken.
@@ -49,6 +45,7 @@ class Walk {
 
  private:
   std::vector<QSize> sizes() const;
+  void finishDocuments() const;
   Complaints check(Worst& measured, const QImage& picture) const;
   Complaints checkScrolledDown(Worst& measured) const;
   void save(const QString& page, const QString& state, const QSize& size, const QImage& picture) const;
@@ -59,5 +56,8 @@ class Walk {
 
 /// Lets wrapped text and scroll bars come to rest.
 void settle();
+
+/// Pictures are written beside the walk; returns when all of them are.
+void waitForPictures();
 
 }  // namespace cw
