@@ -45,6 +45,7 @@ Result<Worked<Torque>> settingFor(Torque applied, const Lever& lever) {
   CW_CHECK(checkPositive("torque", applied, kNewtonMetre));
   CW_CHECK(check(lever));
   const Torque setting = applied * (lever.wrench / effectiveLength(lever));
+  CW_CHECK(checkPositive("setting", setting, kNewtonMetre));
   Working working = leverWorking(lever);
   working.give("T", "torque at the fastener", applied, kNewtonMetre, "stated");
   working.step("TW", "T·L/Leff", setting, kNewtonMetre);
@@ -55,6 +56,7 @@ Result<Worked<Torque>> appliedBy(Torque setting, const Lever& lever) {
   CW_CHECK(checkPositive("setting", setting, kNewtonMetre));
   CW_CHECK(check(lever));
   const Torque applied = setting * (effectiveLength(lever) / lever.wrench);
+  CW_CHECK(checkPositive("torque", applied, kNewtonMetre));
   Working working = leverWorking(lever);
   working.give("TW", "setting of the wrench", setting, kNewtonMetre, "stated");
   working.step("T", "TW·Leff/L", applied, kNewtonMetre);

@@ -36,7 +36,6 @@ std::vector<SettlingPass> passesOf(const std::string& strategy, const std::vecto
 std::vector<int> patternOf(const json& from) {
   const int bolts = from.at("N");
   if (from.at("pattern") == "star") return ringStar(bolts);
-  if (from.at("pattern") == "anchors") return {1, 1 + bolts / 2, 1 + bolts / 4, 1 + 3 * bolts / 4};
   if (from.at("pattern") == "circular") return ringCircular(bolts);
   const Order quadrant =
       tighteningOrder(Layout{Circle{static_cast<std::size_t>(bolts), millimetres(200)}}, OrderRule::Quadrant)
