@@ -22,7 +22,8 @@ inline void useLook(Scheme scheme) {
 inline bool savePicture(QWidget& widget, const QString& name) {
   const QString folder = QStringLiteral(CW_PICTURES);
   QDir().mkpath(folder);
-  return widget.grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
+  constexpr int kQuickly = 80;  // hardly packed: the packing took longer than the drawing
+  return widget.grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png"), "PNG", kQuickly);
 }
 
 /// Widgets that a key can reach and a screen reader cannot name.

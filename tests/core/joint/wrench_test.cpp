@@ -26,6 +26,12 @@ TorqueTool wrench(const char* low, const char* high, double deviation) {
   return tool;
 }
 
+TEST(Adapter, RefusesALengthThatNobodyTurns) {
+  for (const Lever& lever : {Lever{metres(11), millimetres(75), {}}, Lever{millimetres(250), metres(11), {}}})
+    EXPECT_THAT(settingFor(newtonMetres(40), lever),
+                FailsWith(ErrorCode::OutOfRange, testing::HasSubstr("at most 10 m")));
+}
+
 TEST(Adapter, GoesThereAndBackAtAnyAngle) {
   for (double angle : {0.0, 30.0, 45.0, 90.0, 120.0, 180.0}) {
     const Lever lever{millimetres(250), millimetres(75), degrees(angle)};
