@@ -37,9 +37,8 @@ bool BenchSession::isSignedIn() {
 }
 
 bool BenchSession::state(Body body) {
-  return settled(
-      m_workspace.enter(m_id, toQt(m_worker.sign), std::move(body), toQt(m_worker.supervisor))
-          .map([](const Receipt&) {}));
+  return settled(m_workspace.enter(m_id, toQt(m_worker.sign), std::move(body), toQt(m_worker.supervisor))
+                     .map([](const Receipt&) {}));
 }
 
 bool BenchSession::stateAs(const QString& sign, const QString& pin, Body body) {

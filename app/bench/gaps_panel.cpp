@@ -13,6 +13,14 @@
 #include "core/units/parse.h"
 
 namespace cw {
+namespace {
+
+/// A value and its unit stay on one line.
+QString together(const std::string& quantity) {
+  return toQt(quantity).replace(QChar(0x2009), QChar(0x00A0));
+}
+
+}  // namespace
 
 GapsPanel::GapsPanel(BenchSession& session) : StagePanel(session) {
   m_text = addText(QStringLiteral("gapsText"));
@@ -43,7 +51,7 @@ void GapsPanel::present(const BenchView& view) {
 void GapsPanel::showGaps() {
   const bool uneven = complete() && !even(m_gaps, m_wanted);
   m_value->clear();
-  const QString most = toQt(text(m_wanted.mostDifference));
+  const QString most = together(text(m_wanted.mostDifference));
   if (uneven)
     m_text->setText(
         tr("The gaps differ by %1, more than %2. Bring the faces even at the widest gap, then read "
@@ -57,19 +65,19 @@ void GapsPanel::showGaps() {
                         .arg(most)
                         .arg(m_gaps.size() + 1));
   QStringList taken;
-  for (const StatedLength& gap : m_gaps) taken << tr("%1: %2").arg(taken.size() + 1).arg(toQt(text(gap)));
+  for (const StatedLength& gap : m_gaps) taken << tr("%1: %2").arg(taken.size() + 1).arg(together(text(gap)));
   m_taken->setText(taken.join(QStringLiteral("    ")));
   m_taken->setVisible(!taken.isEmpty());
   m_back->setVisible(!taken.isEmpty());
   setShown(m_value, !complete());
   setShown(m_lead, uneven);
   setShown(m_reason, uneven);
-  if (!complete()) m_value->setFocus();
+  if (!complete() && isVisible()) m_value->setFocus();
   emit changed();
 }
 
 QString GapsPanel::differenceText() const {
-  return toQt(text(differenceOf(m_gaps), *m_gaps.front().unit));
+  return together(text(differenceOf(m_gaps), *m_gaps.front().unit));
 }
 
 Result<StatedLength> GapsPanel::typed() const {

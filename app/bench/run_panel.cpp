@@ -29,7 +29,7 @@ void RunPanel::open(Workspace& workspace, const Id& job, const Worker& worker) {
   // Whoever only gave their PIN anew finds what they had typed.
   const bool isSame =
       m_session != nullptr && m_session->id() == job && m_session->worker().sign == worker.sign;
-  if (isSame && m_panel != nullptr && isUpToDate()) return say({}), setFocus();
+  if (isSame && m_panel != nullptr && isUpToDate()) return say({}), giveKeyboard();
   for (auto& [stage, panel] : m_panels) delete panel;
   m_panels.clear();
   m_panel = nullptr;
@@ -60,6 +60,15 @@ void RunPanel::present() {
   if (job->finished) return emit jobFinished(job->id);
   presentStage({*job, next(*job), m_session->floor()});
   sayWhatStaysOpen(*job);
+  giveKeyboard();
+}
+
+/// To the first thing that the stage still wants, or, where it wants nothing, to the keys of the main action.
+void RunPanel::giveKeyboard() {
+  if (m_panel != nullptr && !m_panel->isReady())
+    for (QWidget* input : m_panel->findChildren<QWidget*>())
+      if (input->isVisibleTo(m_panel) && input->isEnabled() && (input->focusPolicy() & Qt::TabFocus) != 0)
+        return input->setFocus();
   setFocus();
 }
 
@@ -178,7 +187,7 @@ void RunPanel::changeWrench() {
   m_panel->present(view);
   bringUp(m_panel);
   refreshMain();
-  setFocus();
+  giveKeyboard();
 }
 
 void RunPanel::pause() {

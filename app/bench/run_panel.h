@@ -31,6 +31,7 @@ class RunPanel final : public RunFrame {
  private:
   void present();
   void presentHead(const Job& job);
+  void giveKeyboard();
   void presentStage(const BenchView& view);
   StagePanel* panelFor(Stage stage);
   void sayWhatStaysOpen(const Job& job);

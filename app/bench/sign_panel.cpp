@@ -35,7 +35,7 @@ void SignPanel::present(const Id& jobId) {
   // A paused job asks for the PIN where it shows what was done last.
   setShown(m_pin, !m_paused);
   refresh();
-  (m_paused ? static_cast<QWidget*>(m_person) : m_pin)->setFocus();
+  (m_paused ? static_cast<QWidget*>(action()) : m_pin)->setFocus();
 }
 
 void SignPanel::refresh() {

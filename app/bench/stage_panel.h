@@ -56,7 +56,7 @@ class StagePanel : public QWidget {
   QLineEdit* addField(const QString& label, const QString& objectName, const QString& unit = {});
   QPushButton* addButton(const QString& text, const QString& objectName);
   void addGap();                                ///< between two things that are touched
-  void reveal(QWidget& part);  ///< scrolls to it
+  void reveal(QWidget& part);                   ///< scrolls to it
   void setShown(QLineEdit* field, bool shown);  ///< with its label
 
  private:

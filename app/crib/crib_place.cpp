@@ -27,9 +27,6 @@ std::vector<RowModel<TorqueTool>::Column> columns(const std::function<std::chron
            [](const TorqueTool& tool) { return toQt(tool.id) + QLatin1Char('\n') + toQt(tool.kind); }},
           {CribPlace::tr("Range"), rangeOf,
            [](const TorqueTool& tool) { return in(kNewtonMetre, tool.scales.front().high.value()); }, right},
-          {CribPlace::tr("Deviation"),
-           [](const TorqueTool& tool) { return QStringLiteral("±") + toQt(percentText(tool.deviation)); },
-           [](const TorqueTool& tool) { return tool.deviation; }, right},
           {CribPlace::tr("Due"), dueText},
           {CribPlace::tr("Standing"), [today](const TorqueTool& tool) { return standingOf(tool, today()); }}};
 }

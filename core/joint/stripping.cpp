@@ -8,8 +8,9 @@
 namespace cw {
 namespace {
 
-constexpr double kEvenShare = 2.5;  ///< in diameters; beyond, the far threads carry hardly anything
-constexpr double kLongest = 10;     ///< in diameters; no hole is tapped deeper (common practice, no source)
+constexpr double kEvenShare = 2.5;    ///< in diameters; beyond, the far threads carry hardly anything
+constexpr double kLeastTurns = 0.01;  ///< of thread; less holds nothing
+constexpr double kLongest = 10;       ///< in diameters; no hole is tapped deeper (common practice, no source)
 
 struct ShearBasis {
   ThreadLimits limits;
@@ -23,6 +24,11 @@ Length sheared(Length at, Length ridge, Length pitch) {
 
 Result<void> checkEngagement(const Thread& thread, const TappedHole& hole) {
   CW_CHECK(checkPositive("engagement", hole.engagement, kMillimetre));
+  if (hole.engagement < kLeastTurns * thread.pitch)
+    return fail(
+        ErrorCode::OutOfRange, "engagement", text(hole.engagement, kMillimetre),
+        {"%1 is not a hundredth of a turn of %2", {text(hole.engagement, kMillimetre), thread.designation}},
+        "give the length of full thread that engages");
   const Length longest = kLongest * thread.diameter;
   if (hole.engagement > longest)
     return fail(

@@ -44,8 +44,8 @@ struct Stripping {
 inline constexpr double kShearShare = 0.6;
 
 /// Which of bolt, bolt thread and tapped thread fails first at this engagement, and the engagement that lets
-/// the bolt break first. OutOfRange for engagement of zero or less, longer than the hole's thread or than
-/// ten diameters, a grade of another size or system, or a fit of the other system.
+/// the bolt break first. OutOfRange for engagement under a hundredth of a turn, longer than the hole's thread
+/// or than ten diameters, a grade of another size or system, or a fit of the other system.
 /// Source: as shearPerLength. Worked examples: WorkedExamples.E23, E24; CastingLimitsSteelScrew.
 Result<Worked<Stripping>> stripping(const Thread& thread, const Grade& grade, const TappedHole& hole);
 
