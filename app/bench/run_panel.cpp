@@ -64,11 +64,15 @@ void RunPanel::present() {
 }
 
 /// To the first thing that the stage still wants, or, where it wants nothing, to the keys of the main action.
+/// Never to a button: a stray Enter would press it.
 void RunPanel::giveKeyboard() {
+  const auto takesInput = [this](const QWidget* widget) {
+    return widget->isVisibleTo(m_panel) && widget->isEnabled() &&
+           (widget->focusPolicy() & Qt::TabFocus) != 0 && qobject_cast<const QPushButton*>(widget) == nullptr;
+  };
   if (m_panel != nullptr && !m_panel->isReady())
     for (QWidget* input : m_panel->findChildren<QWidget*>())
-      if (input->isVisibleTo(m_panel) && input->isEnabled() && (input->focusPolicy() & Qt::TabFocus) != 0)
-        return input->setFocus();
+      if (takesInput(input)) return input->setFocus();
   setFocus();
 }
 

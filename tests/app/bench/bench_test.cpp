@@ -44,6 +44,27 @@ TEST_P(BenchTest, AWholeJobByKeyboardAlone) {
   picture("finished");
 }
 
+TEST_P(BenchTest, TheKeyboardIsWhereAStepWantsSomething) {
+  m_bench->activateWindow();
+  const auto holder = [this] { return fromQt(m_bench->focusWidget()->objectName()); };
+  start();
+  key(Qt::Key_Return);
+  EXPECT_EQ(holder(), "renewedCheck");
+  QTest::keyClick(m_bench->focusWidget(), Qt::Key_Space);
+  key(Qt::Key_Return);
+  EXPECT_EQ(run().stage(), Stage::Check);
+  EXPECT_EQ(m_bench->focusWidget(), &run()) << "a check wants a word, which the main action says";
+  key(Qt::Key_Return);
+  EXPECT_EQ(holder(), "readingField");
+  QTest::keyClicks(m_bench->focusWidget(), QStringLiteral("0.05"));
+  QTest::keyClick(m_bench->focusWidget(), Qt::Key_Return);
+  EXPECT_EQ(holder(), "batchField");
+  QTest::keyClicks(m_bench->focusWidget(), QStringLiteral("B-77"));
+  for (int i = 0; i < 6; ++i) key(Qt::Key_Return);
+  ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal);
+  EXPECT_EQ(holder(), "signField") << "no stray Enter changes how the second person looked";
+}
+
 TEST_P(BenchTest, AHeldKeyCountsOnce) {
   walkToTighten();
   key(Qt::Key_Return);
