@@ -12,20 +12,20 @@ Length effectiveLength(const Lever& lever) {
   return lever.wrench + lever.offset * (square ? 0 : std::cos(lever.angle.si()));
 }
 
-/// Nobody turns a longer one by hand; a longer one is a slip of the unit.
-constexpr Length kLongest = metres(10);
+/// What a hand turns; anything else is a slip of the unit.
+constexpr Length kShortest = millimetres(1), kLongest = metres(10);
 
-Result<void> checkLength(const char* place, Length length) {
-  if (length <= kLongest) return {};
+Result<void> checkLength(const char* place, Length length, Length least) {
+  CW_CHECK(checkFinite(place, length.si()));
+  if (length >= least && length <= kLongest) return {};
   return fail(ErrorCode::OutOfRange, place, text(length, kMillimetre, 4),
-              {"%1 is too long", {text(length, kMillimetre, 4)}}, "give at most 10 m");
+              {"%1 is out of range", {text(length, kMillimetre, 4)}},
+              {"give %1 mm to 10 m", {significant(inMillimetres(least), 2)}});
 }
 
 Result<void> check(const Lever& lever) {
-  CW_CHECK(checkPositive("wrench length", lever.wrench, kMillimetre));
-  CW_CHECK(checkNotNegative("adapter offset", lever.offset, kMillimetre));
-  CW_CHECK(checkLength("wrench length", lever.wrench));
-  CW_CHECK(checkLength("adapter offset", lever.offset));
+  CW_CHECK(checkLength("wrench length", lever.wrench, kShortest));
+  CW_CHECK(checkLength("adapter offset", lever.offset, Length()));
   CW_CHECK(checkFinite("adapter angle", lever.angle.si()));
   if (lever.angle < radians(0) || inDegrees(lever.angle) > 180 + 1e-9)
     return fail(ErrorCode::OutOfRange, "adapter angle", text(lever.angle, kDegree, 4),

@@ -11,7 +11,7 @@ struct Lever {
   Angle angle;    ///< θ from the wrench's axis: 0 in line, 90° square, 180° toward the handle
 };
 
-/// TW = T·L/(L + E·cos θ). L > 0, E ≥ 0, neither above 10 m, θ from 0 to 180°: OutOfRange otherwise, also for
+/// TW = T·L/(L + E·cos θ). L from 1 mm, E from 0 to 10 m, θ from 0 to 180°: OutOfRange otherwise, also for
 /// an adapter toward the handle that is as long as the wrench: nothing would turn. Straight extensions along
 /// the drive's axis change nothing.
 /// Source: US Army TM 9-254, figures 4-5 and 4-6. Worked examples: WorkedExamples.E15, E16, E19, E21.

@@ -33,6 +33,8 @@ Message outcomeOf(const RecordContent& content) {
   if (!content.sealed) return "Finished, not sealed";
   if (count == 0)
     return due ? Message("Complete as the sheet says; retorque due") : "Complete as the sheet says";
+  if (count == 1)
+    return due ? Message("Complete, with one exception; retorque due") : "Complete, with one exception";
   return {due ? "Complete, with %1 exceptions; retorque due" : "Complete, with %1 exceptions",
           {std::to_string(count)}};
 }

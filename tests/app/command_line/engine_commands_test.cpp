@@ -320,8 +320,8 @@ TEST(SettingCommand, RefusesInASentence) {
   expectRefusal(set({"--length", "10 in", "--offset", "4 in", "--angle", "181"}), "181");
   expectRefusal(set({"--length", "10 in", "--offset", "4 in", "--angle", "-1"}), "-1");
   expectRefusal(set({"--length", "10 in", "--offset", "4 in", "--angle", "north"}), "--angle");
-  expectRefusal(set({"--length", "0 in", "--offset", "4 in"}), "not above zero");
-  expectRefusal(set({"--length", "10 in", "--offset", "-4 in"}), "negative");
+  expectRefusal(set({"--length", "0 in", "--offset", "4 in"}), "give 1 mm to 10 m");
+  expectRefusal(set({"--length", "10 in", "--offset", "-4 in"}), "give 0 mm to 10 m");
   expectRefusal(set({"--length", "10", "--offset", "4 in"}), "write 10 mm or 10 in");
   expectRefusal(set({"--length", "10 in"}), "half described");
   expectRefusal(set({"--graduation", "1 N.m"}), "--tolerance");

@@ -29,7 +29,7 @@ TorqueTool wrench(const char* low, const char* high, double deviation) {
 TEST(Adapter, RefusesALengthThatNobodyTurns) {
   for (const Lever& lever : {Lever{metres(11), millimetres(75), {}}, Lever{millimetres(250), metres(11), {}}})
     EXPECT_THAT(settingFor(newtonMetres(40), lever),
-                FailsWith(ErrorCode::OutOfRange, testing::HasSubstr("at most 10 m")));
+                FailsWith(ErrorCode::OutOfRange, testing::HasSubstr("to 10 m")));
 }
 
 TEST(Adapter, GoesThereAndBackAtAnyAngle) {
