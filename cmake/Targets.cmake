@@ -12,9 +12,9 @@ function(cw_library name)
   target_link_libraries(${name} PUBLIC cw_options ${arg_LINKS})
 endfunction()
 
-# cw_test(name FOLDER f LINKS x y …): one GoogleTest program, run as one test, from all *_test.cpp in the folder.
+# cw_test(name FOLDER f LINKS x y …): one GoogleTest program from all files in the folder, run as one test with WORDS.
 function(cw_test name)
-  cmake_parse_arguments(arg "" "FOLDER;TIMEOUT" "LINKS;LABELS" ${ARGN})
+  cmake_parse_arguments(arg "" "FOLDER;TIMEOUT" "LINKS;LABELS;WORDS" ${ARGN})
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${arg_FOLDER}/*.cpp)
   if(NOT sources)
     return()
@@ -28,7 +28,7 @@ function(cw_test name)
     CW_SOURCE="${CMAKE_SOURCE_DIR}"
     CW_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data" CW_RESOURCES="${CMAKE_SOURCE_DIR}/resources"
     CW_PICTURES="${CMAKE_BINARY_DIR}/pictures")
-  add_test(NAME ${name} COMMAND ${name})
+  add_test(NAME ${name} COMMAND ${name} ${arg_WORDS})
   set_tests_properties(${name} PROPERTIES TIMEOUT ${arg_TIMEOUT} LABELS "${arg_LABELS}")
 endfunction()
 

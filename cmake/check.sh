@@ -26,7 +26,7 @@ say "running the tests"
 ctest --test-dir "$sanitised" --output-on-failure -j 2 || stop "tests failed; the messages above say which"
 
 say "killing the program, and walking through its window"
-ctest --test-dir "$release" --output-on-failure -j 2 -L as_used || stop "tests failed; the messages above say which"
+ctest --test-dir "$release" --output-on-failure -j 3 -L as_used || stop "tests failed; the messages above say which"
 
 say "playing the demo with the release program"
 demo=$(mktemp -d)

@@ -11,7 +11,7 @@ namespace cw {
 
 namespace {
 
-const Length kWidestGap = millimetres(100);
+constexpr Length kWidestGap = millimetres(100);
 
 /// Refused where the tool's deviation alone can leave the tolerance, or the setting is off its scale.
 Result<void> checkFitness(const TorqueTool& tool, const StatedTorque& setting, const JobTorque& torque) {

@@ -125,7 +125,6 @@ Complaints Walk::check(Worst& measured, const QImage& picture) const {
   measured.texts = std::max(measured.texts, texts.size());
   Complaints out = checkContrast(texts, picture, measured);
   append(out, checkControls(m_window, picture, measured));
-  if (m_look.scheme == Scheme::Dark) return out;  // all else stands where it stands in light
   append(out, checkHeights(texts, dots, m_look.scale, measured));
   append(out, checkCut(texts));
   append(out, checkOverlap(texts));
