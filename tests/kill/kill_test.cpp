@@ -42,7 +42,7 @@ std::vector<std::pair<std::string, Body>> script(int rounds) {
 }
 
 constexpr std::size_t kSignIns = 2;
-constexpr int kRounds = 100;
+constexpr int kRounds = 40;
 
 struct Counts {
   int killed = 0;

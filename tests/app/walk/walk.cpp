@@ -89,6 +89,7 @@ void settle() {
 
 std::vector<QSize> Walk::sizes() const {
   if (m_look.scale > 1) return {kUsual, kLarge};
+  if (m_look.scheme == Scheme::Dark) return {kLarge, kUsual};
   return {kLeast, kLarge, kUsual};
 }
 
@@ -167,7 +168,8 @@ void Walk::save(const QString& page, const QString& state, const QSize& size, co
   if (m_look.scale > 1) name += QStringLiteral("_%1").arg(m_look.scale * 100);
   name.remove(QLatin1Char(',')).replace(QLatin1Char(' '), QLatin1Char('_'));
   const QString path = folder + QLatin1Char('/') + name + QStringLiteral(".png");
-  QThreadPool::globalInstance()->start([picture, path] { picture.save(path, "PNG", kQuickToWrite); });
+  QThreadPool::globalInstance()->start(
+      [picture, path] { picture.convertToFormat(QImage::Format_RGB888).save(path, "PNG", kQuickToWrite); });
 }
 
 void waitForPictures() {
