@@ -6,7 +6,6 @@
 #include <QVBoxLayout>
 
 #include "app/bench/bench_session.h"
-#include "app/common/measures.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "core/units/format.h"
@@ -29,12 +28,7 @@ GapsPanel::GapsPanel(BenchSession& session) : StagePanel(session) {
   m_lead = addField(tr("Let be by (sign of a shop lead), if it cannot be brought even"),
                     QStringLiteral("leadField"));
   m_reason = addField(tr("Reason, in a few words"), QStringLiteral("reasonField"));
-  m_back = new QPushButton(tr("Take the last one back"));
-  m_back->setObjectName(QStringLiteral("takeBackButton"));
-  m_back->setFont(fontOfHeight(bench::kTextHeight, this));
-  m_back->setMinimumHeight(static_cast<int>(pixels(bench::kTarget, this)));
-  column()->addSpacing(static_cast<int>(pixels(bench::kGap, this)));
-  column()->addWidget(m_back, 0, Qt::AlignLeft);
+  m_back = addButton(tr("Take the last one back"), QStringLiteral("takeBackButton"));
   column()->addStretch(1);
   connect(m_back, &QPushButton::clicked, this, &GapsPanel::takeBack);
 }

@@ -136,6 +136,18 @@ TEST(Job, ReadingsAreJudgedOnTheScaleInUse) {
   EXPECT_EQ(next(bench.job()).position, "3");
 }
 
+/// The second person, then every position of the final pass.
+void pullAll(Bench& bench) {
+  ASSERT_TRUE(bench.say("otto", SignedIn{}));
+  ASSERT_TRUE(
+      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  for (const char* position : {"1", "3", "2", "4"}) {
+    Tightened pulled;
+    pulled.position = position;
+    ASSERT_TRUE(bench.say(pulled));
+  }
+}
+
 TEST(Job, ACheckPassThatNeverSettlesStops) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s4"), "");
@@ -145,14 +157,7 @@ TEST(Job, ACheckPassThatNeverSettlesStops) {
                          ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
                          ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
     ASSERT_TRUE(bench.say(body));
-  ASSERT_TRUE(bench.say("otto", SignedIn{}));
-  ASSERT_TRUE(
-      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
-  for (const char* position : {"1", "3", "2", "4"}) {
-    Tightened pulled;
-    pulled.position = position;
-    ASSERT_TRUE(bench.say(pulled));
-  }
+  pullAll(bench);
   ASSERT_TRUE(bench.say(CheckPassMade{"s5", 1, {"1"}}));
   ASSERT_TRUE(bench.say(CheckPassMade{"s5", 2, {"1"}}));
   EXPECT_NE(refusal(bench.say(CheckPassMade{"s5", 3, {}})).find("stop: find the cause"), std::string::npos);
@@ -188,8 +193,7 @@ TEST(Job, ReadsTheGapsBetweenPassesUntilTheyAreEven) {
   EXPECT_NE(refusal(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""})).find("measure the gap"),
             std::string::npos);
   EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1"}))).find("the sheet asks for 4"), std::string::npos);
-  EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1", "250"}))).find("is no gap"),
-            std::string::npos);
+  EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1", "250"}))).find("is no gap"), std::string::npos);
 
   ASSERT_TRUE(bench.say(gapsOf({"1", "1.2", "1.85", "1.1"})));
   EXPECT_TRUE(leftOpen(bench.job()));
@@ -219,14 +223,7 @@ TEST(Job, IsNotThroughBeforeTheLastGapsAreRead) {
   Bench bench(withGaps({2}, false));
   countFirstPass(bench);
   ASSERT_TRUE(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}));
-  ASSERT_TRUE(bench.say("otto", SignedIn{}));
-  ASSERT_TRUE(
-      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
-  for (const char* position : {"1", "3", "2", "4"}) {
-    Tightened pulled;
-    pulled.position = position;
-    ASSERT_TRUE(bench.say(pulled));
-  }
+  pullAll(bench);
   EXPECT_EQ(next(bench.job()), (Next{Stage::ReadGaps, 4, 2, {}, 0}));
   ASSERT_TRUE(bench.say(gapsOf({"0", "0", "0", "0"})));
   EXPECT_EQ(bench.job().steps[4].state, StepState::Done);
