@@ -64,7 +64,6 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   connect(m_start, &QPushButton::clicked, this, &JobList::startWanted);
   connect(m_quick, &QPushButton::clicked, this, &JobList::quickWanted);
   passFocusOn(*this, *m_list);
-  refresh();
 }
 
 void JobList::refresh() {

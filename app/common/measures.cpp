@@ -15,9 +15,37 @@
 namespace cw {
 namespace {
 
-bool isProportional(const QString& family) {
-  const QFontMetricsF metrics{QFont(family, 20)};
+/// The family of running text and what must be known of it, measured once at a size where rounding is small.
+struct Face {
+  QString family;
+  double capHeight;  ///< of the size in pixels
+};
+
+constexpr int kMeasured = 100;  // pixels
+
+QFont measuredFont(const QString& family) {
+  QFont font(family);
+  font.setPixelSize(kMeasured);
+  return font;
+}
+
+bool isProportional(const QFontMetricsF& metrics) {
   return metrics.horizontalAdvance(QLatin1Char('m')) > metrics.horizontalAdvance(QLatin1Char('i')) * 1.2;
+}
+
+Face findFace() {
+  const QString wanted = QStringLiteral("B612");
+  const QFont font = measuredFont(wanted);
+  const QFontMetricsF metrics(font);
+  if (QFontInfo(font).family() == wanted && isProportional(metrics))
+    return {wanted, metrics.capHeight() / kMeasured};
+  const QString family = QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+  return {family, QFontMetricsF(measuredFont(family)).capHeight() / kMeasured};
+}
+
+const Face& face() {
+  static const Face kFace = findFace();
+  return kFace;
 }
 
 double dotsPerMillimetre(const QWidget* widget) {
@@ -78,21 +106,14 @@ double pixels(double millimetres, const QWidget* widget) {
 }
 
 QString textFamily() {
-  static const QString kFamily = [] {
-    const QString wanted = QStringLiteral("B612");
-    const bool there = QFontDatabase::hasFamily(wanted) && QFontInfo(QFont(wanted)).family() == wanted;
-    return there && isProportional(wanted) ? wanted
-                                           : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
-  }();
-  return kFamily;
+  return face().family;
 }
 
 QFont fontOfHeight(double millimetres, const QWidget* widget, QFont::Weight weight) {
   QFont font(textFamily());
   font.setWeight(weight);
-  font.setPixelSize(100);
-  const double capitals = QFontMetricsF(font).capHeight() / 100;
-  font.setPixelSize(static_cast<int>(std::ceil(pixels(millimetres, widget) * benchScale() / capitals)));
+  const double wanted = pixels(millimetres, widget) * benchScale() / face().capHeight;
+  font.setPixelSize(static_cast<int>(std::ceil(wanted)));
   return font;
 }
 

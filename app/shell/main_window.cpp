@@ -41,16 +41,23 @@ MainWindow::MainWindow(Workspace& workspace) : m_workspace(workspace) {
   m_stack = new QStackedWidget;
   across->addWidget(m_stack, 1);
   setCentralWidget(body);
-  m_shopPage = new ShopPage(m_workspace);
-  m_stack->addWidget(m_shopPage);
-  makeTextSize();
+  const auto larger = new QShortcut(QKeySequence(Qt::Key_F7), this);
+  connect(larger, &QShortcut::activated, this, &MainWindow::makeTextLarger);
   connectNavigator();
   connect(&m_workspace, &Workspace::shopChanged, this, &MainWindow::showPlacesOrShopPage);
   showPlacesOrShopPage();
 }
 
+ShopPage* MainWindow::shopPage() {
+  if (m_shopPage != nullptr) return m_shopPage;
+  m_shopPage = new ShopPage(m_workspace);
+  addTextSize();
+  m_stack->addWidget(m_shopPage);
+  return m_shopPage;
+}
+
 void MainWindow::showShopPage() {
-  m_stack->setCurrentWidget(m_shopPage);
+  m_stack->setCurrentWidget(shopPage());
   // Nowhere of the places, then: one of them stays checked only while it is shown.
   m_rail->setExclusive(false);
   for (const auto& [key, button] : m_buttons) button->setChecked(false);
@@ -128,15 +135,10 @@ QPushButton* MainWindow::addLookButton(QLayout& to, const QString& text, const c
   return button;
 }
 
-void MainWindow::makeTextSize() {
+void MainWindow::addTextSize() {
   m_textSize = new QPushButton;
   m_textSize->setObjectName(QStringLiteral("textSizeButton"));
-  const auto larger = [this] {
-    const double wanted = Settings().textScale() + kTextStep;
-    setTextScale(wanted > kLargestText ? 1 : wanted);
-  };
-  connect(m_textSize, &QPushButton::clicked, this, larger);
-  connect(new QShortcut(QKeySequence(Qt::Key_F7), this), &QShortcut::activated, this, larger);
+  connect(m_textSize, &QPushButton::clicked, this, &MainWindow::makeTextLarger);
   m_shopPage->addSetting(
       tr("Size of text"), m_textSize,
       tr("F7 makes it larger from anywhere, up to twice as large, then begins anew. Text at "
@@ -144,15 +146,20 @@ void MainWindow::makeTextSize() {
   showTextScale();
 }
 
+void MainWindow::makeTextLarger() {
+  const double wanted = Settings().textScale() + kTextStep;
+  setTextScale(wanted > kLargestText ? 1 : wanted);
+}
+
 void MainWindow::showTextScale() {
-  m_textSize->setText(tr("Text %1 %").arg(qRound(Settings().textScale() * 100)));
+  if (m_textSize != nullptr) m_textSize->setText(tr("Text %1 %").arg(qRound(Settings().textScale() * 100)));
 }
 
 void MainWindow::setTextScale(double scale) {
   const double before = Settings().textScale();
   Settings().setTextScale(scale);
   const double now = Settings().textScale();
-  rescaleText(*m_shopPage, before, now);
+  if (m_shopPage != nullptr) rescaleText(*m_shopPage, before, now);
   for (const auto& [key, place] : m_places)
     if (key != QLatin1String("bench")) rescaleText(*place, before, now);
   applyLook();

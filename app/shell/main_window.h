@@ -24,7 +24,7 @@ class MainWindow final : public QMainWindow {
   explicit MainWindow(Workspace& workspace);
 
   void show(const QString& placeKey);
-  ShopPage* shopPage() const { return m_shopPage; }
+  ShopPage* shopPage();
   QString shownPlace() const { return m_shown; }
   QWidget* placeWidget(const QString& placeKey) const;
 
@@ -38,7 +38,8 @@ class MainWindow final : public QMainWindow {
   QAbstractButton* makeRailButton(const Place& place, int number);
   QWidget* makeLookButtons();
   QPushButton* addLookButton(QLayout& to, const QString& text, const char* name);
-  void makeTextSize();
+  void addTextSize();
+  void makeTextLarger();
   void showTextScale();
   void connectNavigator();
   void showShopPage();
@@ -49,7 +50,7 @@ class MainWindow final : public QMainWindow {
   Navigator m_navigator;
   QStackedWidget* m_stack = nullptr;
   QPushButton* m_textSize = nullptr;
-  ShopPage* m_shopPage = nullptr;  ///< shown while no shop is open
+  ShopPage* m_shopPage = nullptr;  ///< made when it is first shown, as are places
   std::map<QString, QWidget*> m_places;
   std::map<QString, QAbstractButton*> m_buttons;
   QButtonGroup* m_rail;  ///< one of them is where we are

@@ -33,14 +33,14 @@ int runWindow(int count, char** words) {
   SystemClock clock;
   Workspace workspace(clock);
   const QString named = shopFileFrom(count, words);
-  if (!named.isEmpty()) {
-    if (auto opened = workspace.openShop(named); !opened) {
-      std::cerr << "clampwright: " << sentence(opened.error()) << "\n";
-      return exitCode(opened.error().code);
-    }
+  const QString file = named.isEmpty() ? Settings().shopFile() : named;
+  const Result<void> opened = file.isEmpty() ? Result<void>() : workspace.openShop(file);
+  if (!opened && !named.isEmpty()) {
+    std::cerr << "clampwright: " << sentence(opened.error()) << "\n";
+    return exitCode(opened.error().code);
   }
   MainWindow window(workspace);
-  if (named.isEmpty()) window.shopPage()->openFrom(Settings().shopFile());
+  if (!opened) window.shopPage()->sayTrouble(wordedWithPlace(opened.error()));
   window.QMainWindow::show();
   return QApplication::exec();
 }

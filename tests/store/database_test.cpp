@@ -111,6 +111,15 @@ TEST(Database, NoticesEveryTruncation) {
   EXPECT_THAT(opened(shop.file()), IsOk());
 }
 
+TEST(Database, NoticesThatALargeFileIsCutShort) {
+  SampleShop shop;
+  shop.close();
+  test::sqlite(shop.file(), "CREATE TABLE filler(x); INSERT INTO filler VALUES (zeroblob(17000000))");
+  EXPECT_THAT(opened(shop.file()), IsOk());
+  fs::resize_file(shop.file(), fs::file_size(shop.file()) - 4096);
+  EXPECT_THAT(opened(shop.file()), FailsWith(ErrorCode::Corrupt));
+}
+
 TEST(Database, SaysThatAnotherProgramHoldsTheFile) {
   SampleShop shop(kNoPatience);
   const Id job = shop.startJob();
