@@ -12,14 +12,6 @@
 #include "core/units/parse.h"
 
 namespace cw {
-namespace {
-
-/// A value and its unit stay on one line.
-QString together(const std::string& quantity) {
-  return toQt(quantity).replace(QChar(0x2009), QChar(0x00A0));
-}
-
-}  // namespace
 
 GapsPanel::GapsPanel(BenchSession& session) : StagePanel(session) {
   m_text = addText(QStringLiteral("gapsText"));
@@ -45,7 +37,7 @@ void GapsPanel::present(const BenchView& view) {
 void GapsPanel::showGaps() {
   const bool uneven = complete() && !even(m_gaps, m_wanted);
   m_value->clear();
-  const QString most = together(text(m_wanted.mostDifference));
+  const QString most = toQt(text(m_wanted.mostDifference));
   if (uneven)
     m_text->setText(
         tr("The gaps differ by %1, more than %2. Bring the faces even at the widest gap, then read "
@@ -59,7 +51,7 @@ void GapsPanel::showGaps() {
                         .arg(most)
                         .arg(m_gaps.size() + 1));
   QStringList taken;
-  for (const StatedLength& gap : m_gaps) taken << tr("%1: %2").arg(taken.size() + 1).arg(together(text(gap)));
+  for (const StatedLength& gap : m_gaps) taken << tr("%1: %2").arg(taken.size() + 1).arg(toQt(text(gap)));
   m_taken->setText(taken.join(QStringLiteral("    ")));
   m_taken->setVisible(!taken.isEmpty());
   m_back->setVisible(!taken.isEmpty());
@@ -71,7 +63,7 @@ void GapsPanel::showGaps() {
 }
 
 QString GapsPanel::differenceText() const {
-  return together(text(differenceOf(m_gaps), *m_gaps.front().unit));
+  return toQt(text(differenceOf(m_gaps), *m_gaps.front().unit));
 }
 
 Result<StatedLength> GapsPanel::typed() const {

@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/measures.h"
 #include "app/common/wording.h"
@@ -51,6 +52,12 @@ HandPanel::HandPanel(QWidget* parent) : QWidget(parent) {
 
 void HandPanel::clear() {
   for (QLabel* label : findChildren<QLabel*>()) label->clear();
+}
+
+bool HandPanel::isEmpty() const {
+  const auto labels = findChildren<QLabel*>();
+  return std::all_of(labels.begin(), labels.end(),
+                     [](const QLabel* label) { return label->text().isEmpty(); });
 }
 
 void HandPanel::present(const BenchView& view) {

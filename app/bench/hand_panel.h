@@ -14,6 +14,7 @@ class HandPanel final : public QWidget {
   explicit HandPanel(QWidget* parent = nullptr);
   void present(const BenchView& view);
   void clear();
+  bool isEmpty() const;
 
  private:
   void fill(const BenchView& view);

@@ -3,18 +3,21 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "app/bench/bench_column.h"
 #include "app/bench/bench_foot.h"
 #include "app/bench/hand_panel.h"
 #include "app/bench/notices.h"
 #include "app/bench/step_list.h"
 #include "app/bench/touch.h"
+#include "app/common/measures.h"
 #include "app/common/tab_order.h"
 
 namespace cw {
 namespace {
+
+constexpr double kRoomForAll = 275;  ///< mm; narrower, an empty hand would take its room from what is done
 
 QFrame* dividingLine(QFrame::Shape shape) {
   auto* frame = new QFrame;
@@ -22,17 +25,6 @@ QFrame* dividingLine(QFrame::Shape shape) {
   frame->setFrameShadow(QFrame::Plain);
   frame->setForegroundRole(QPalette::Mid);
   return frame;
-}
-
-/// A column that scrolls when the window is small, without a frame of its own.
-QScrollArea* scrolling(QWidget* content) {
-  auto* area = new QScrollArea;
-  area->setWidget(content);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
 }
 
 }  // namespace
@@ -52,7 +44,8 @@ RunFrame::RunFrame(QWidget* parent) : QWidget(parent) {
 QWidget* RunFrame::makeHead() {
   auto* head = new QWidget;
   auto* across = new QHBoxLayout(head);
-  across->setContentsMargins(24, 8, 24, 8);
+  // Whatever scrolls up below it keeps its distance from the button.
+  across->setContentsMargins(24, 8, 24, touchGap(*this));
   m_head = new QLabel;
   m_head->setObjectName(QStringLiteral("jobHead"));
   m_head->setFont(fontOfHeight(bench::kLabelHeight, this));
@@ -79,12 +72,18 @@ QWidget* RunFrame::makeBody() {
   across->addWidget(m_steps, 24);
   across->addWidget(dividingLine(QFrame::VLine));
 
-  across->addWidget(scrolling(makeMiddle()), 50);
-  across->addWidget(dividingLine(QFrame::VLine));
+  m_middle = new BenchColumn(makeMiddle());
+  across->addWidget(m_middle, 50);
 
   m_hand = new HandPanel;
   m_hand->setContentsMargins(24, 16, 16, 16);
-  across->addWidget(scrolling(m_hand), 26);
+  m_right = new QWidget;
+  auto* right = new QHBoxLayout(m_right);
+  right->setContentsMargins(0, 0, 0, 0);
+  right->setSpacing(0);
+  right->addWidget(dividingLine(QFrame::VLine));
+  right->addWidget(new BenchColumn(m_hand), 1);
+  across->addWidget(m_right, 26);
   return body;
 }
 
@@ -146,6 +145,16 @@ void RunFrame::setTitle(const QString& title, const QString& subtitle) {
   m_subtitle->setVisible(!subtitle.isEmpty());
 }
 
+void RunFrame::fitHand() {
+  const bool hasRoom = width() >= pixels(kRoomForAll, this);
+  m_right->setVisible(hasRoom || !m_hand->isEmpty());
+}
+
+void RunFrame::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitHand();
+}
+
 void RunFrame::say(const QString& sentence) {
   m_foot->say(sentence);
 }
@@ -154,11 +163,13 @@ void RunFrame::addPage(QWidget* page) {
   m_pages->addWidget(page);
 }
 
-void RunFrame::bringUp(QWidget* page) {
+void RunFrame::bringUp(QWidget* page, InLowWindow first) {
   // Not a stacked widget: that one stays as tall as its tallest page at this width.
   for (int i = 0; i < m_pages->count(); ++i) m_pages->itemAt(i)->widget()->setVisible(false);
   page->setVisible(true);
   m_shown = page;
+  fitHand();
+  m_middle->keepInView(first == InLowWindow::Page ? page : nullptr);
   orderTabs({page, m_foot});  // pages are made after the foot
 }
 

@@ -8,6 +8,7 @@ class QVBoxLayout;
 
 namespace cw {
 
+class BenchColumn;
 class BenchFoot;
 class HandPanel;
 class Notices;
@@ -39,21 +40,27 @@ class RunFrame : public QWidget {
   void say(const QString& sentence);
 
   void addPage(QWidget* page);
-  void bringUp(QWidget* page);
+  /// What stands in view where the window is too low for all: the step's words, or the page below them.
+  enum class InLowWindow { Words, Page };
+  void bringUp(QWidget* page, InLowWindow first);
   void forgetPages() { m_shown = nullptr; }
   QWidget* shownPage() const { return m_shown; }
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   QWidget* makeHead();
   QWidget* makeBody();
   QWidget* makeMiddle();
   void makeFoot();
+  void fitHand();
 
   QLabel *m_head, *m_person, *m_title, *m_subtitle;
   BenchFoot* m_foot;
   Notices* m_notices;
   StepList* m_steps;
+  BenchColumn* m_middle;
   HandPanel* m_hand;
+  QWidget* m_right;  ///< what my hand holds, and the line beside it
   QVBoxLayout* m_pages;
   QWidget* m_shown = nullptr;  ///< the page of them that is up
   QPushButton *m_pause, *m_wrench;

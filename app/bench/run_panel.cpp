@@ -119,7 +119,9 @@ void RunPanel::presentStage(const BenchView& view) {
   steps()->present(view.job, view.next);
   inStep ? hand()->present(view) : hand()->clear();
   panel->present(view);
-  bringUp(panel);
+  // The cautions of a tighten step have been read by then; the drawing is what is looked at.
+  const bool inPasses = inStep && view.step().kind == StepKind::Tighten && m_stage != Stage::ReadWarnings;
+  bringUp(panel, inPasses ? InLowWindow::Page : InLowWindow::Words);
   refreshMain();
 }
 
@@ -174,7 +176,7 @@ void RunPanel::openWaysOut(const QString& way) {
   say({});
   m_ways->present({*job, next(*job), m_session->floor()});
   notices()->clear();  // nothing is done meanwhile, and there is the more room to say why
-  bringUp(m_ways);
+  bringUp(m_ways, InLowWindow::Words);
   m_ways->choose(way);
   refreshMain();
 }
@@ -189,7 +191,7 @@ void RunPanel::changeWrench() {
   const BenchView view{*job, next(*job), m_session->floor()};
   notices()->present(view.step());
   m_panel->present(view);
-  bringUp(m_panel);
+  bringUp(m_panel, InLowWindow::Page);
   refreshMain();
   giveKeyboard();
 }

@@ -19,10 +19,9 @@ void addConvert(Commands& commands) {
     for (const TorqueUnit* unit : unitsOf<TorqueTag>()) {
       const double value = convert(torque->number(), *torque->unit, *unit);
       reply.json.set(std::string(unit->code), Json::decimal(value));
-      reply.lines.push_back((unit == torque->unit
-                                 ? text(*torque)
-                                 : significant(value, 6) + "\u2009" + std::string(unit->symbol)) +
-                            "  " + std::string(unit->words));
+      reply.lines.push_back(
+          (unit == torque->unit ? text(*torque) : withSymbol(significant(value, 6), *unit)) + "  " +
+          std::string(unit->words));
     }
     return reply;
   });

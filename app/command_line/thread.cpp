@@ -28,7 +28,7 @@ Reply geometryOf(const Thread& thread) {
                  "pitch diameter d2  " + text(thread.pitchDiameter, kMillimetre, 5),
                  "minor diameter D1  " + text(thread.minorDiameter, kMillimetre, 5),
                  "root diameter d3   " + text(thread.rootDiameter, kMillimetre, 5),
-                 "stress area As     " + significant(area, 4) + "\u2009mm²",
+                 "stress area As     " + significant(area, 4) + kUnitSpace + "mm²",
                  "source: " + thread.provenance.source +
                      (thread.provenance.seen ? "" : " (from memory, check your edition)")};
   return reply;

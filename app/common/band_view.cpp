@@ -8,6 +8,7 @@
 #include "app/common/colours.h"
 #include "app/common/measures.h"
 #include "app/common/wording.h"
+#include "core/units/format.h"
 
 namespace cw {
 namespace {
@@ -130,7 +131,7 @@ void BandView::paintScale(QPainter& painter, double middle) const {
     painter.drawLine(QPointF(x, axis), QPointF(x, axis + kTick));
     const bool last = i + 1 == m_drawing.ticks.size();
     const QString text =
-        worded(m_drawing.ticks[i].text) + (last ? QChar(0x2009) + toQt(m_drawing.unit) : QString());
+        worded(m_drawing.ticks[i].text) + (last ? toQt(kUnitSpace + m_drawing.unit) : QString());
     const double wide = QFontMetricsF(font()).horizontalAdvance(text) + 2;
     const double left = std::clamp(x - wide / 2, 0.0, std::max(0.0, width() - wide));
     painter.setPen(secondInkOf(palette()));

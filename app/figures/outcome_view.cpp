@@ -32,7 +32,7 @@ QString asSentence(const QString& text) {
 
 QString joinedTexts(const std::vector<std::string>& texts) {
   QStringList out;
-  for (const std::string& each : texts) out << toQt(each).replace(QChar(0x2009), QChar(0x00A0));
+  for (const std::string& each : texts) out << toQt(each);
   return out.join(QStringLiteral("   "));
 }
 

@@ -6,11 +6,9 @@
 namespace cw {
 namespace {
 
-/// QTextLayout breaks at a line separator, not at a line feed; and a value stays with its unit.
+/// QTextLayout breaks at a line separator, not at a line feed.
 QString forPaper(QString text) {
-  constexpr QChar kThinSpace(0x2009), kNarrowNoBreakSpace(0x202F);
-  text.replace(QLatin1Char('\n'), QChar(QChar::LineSeparator));
-  return text.replace(kThinSpace, kNarrowNoBreakSpace);
+  return text.replace(QLatin1Char('\n'), QChar(QChar::LineSeparator));
 }
 
 QTextLayout::FormatRange struckThrough(int length) {

@@ -72,6 +72,7 @@ FoldedThread foldedThread(std::string_view written) {
   for (char& c : text) c = upper(c);
   replaceAll(text, "×", "X");
   replaceAll(text, "\u2009", " ");
+  replaceAll(text, "\u202f", " ");
   replaceAll(text, "\u00a0", " ");
   replaceAll(text, "NO.", "#");
   replaceAll(text, "–", "-");

@@ -113,7 +113,7 @@ bool hasUnitOf(string_view rest) {
 }
 
 bool isQuantity(string_view rest) {
-  const auto first = rest.find_first_not_of(" \u2009");
+  const auto first = rest.find_first_not_of(" \u2009\u202f");
   if (first != string_view::npos && (rest[first] == '%' || rest.substr(first).starts_with("°"))) return true;
   return hasUnitOf<ForceTag, LengthTag, AreaTag, StressTag, AngleTag, TemperatureTag, MassTag, VolumeTag,
                    DurationTag>(rest);

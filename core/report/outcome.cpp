@@ -8,7 +8,7 @@ namespace {
 constexpr int kShownDigits = 4;
 
 std::string valueText(const std::string& value, const std::string& unit) {
-  return unit.empty() ? value : value + "\u2009" + unit;
+  return unit.empty() ? value : value + kUnitSpace + unit;
 }
 
 /// Long sources are printed once, below, and pointed to by number.

@@ -21,7 +21,7 @@ std::string rangeText(const StatedTorque& low, const StatedTorque& high) {
 }
 
 std::string percentText(double share) {
-  return significant(share * 100, 3) + "\u2009%";
+  return significant(share * 100, 3) + kUnitSpace + "%";
 }
 
 Message deference() {

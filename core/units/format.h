@@ -14,10 +14,13 @@ std::string fixed(double value, int decimals);
 /// trailing zeros after the point: 8.13, 1200, 0.0023.
 std::string significant(double value, int digits);
 
-/// Digits with a unit's symbol as on screen: "60 in·lbf" with a thin space (U+2009), "90°" with none.
+/// Between a number and its unit: thin, and no line ends there (U+202F).
+inline constexpr char kUnitSpace[] = "\u202f";
+
+/// Digits with a unit's symbol as on screen: "60 in·lbf" with that space, "90°" with none.
 template <class Tag>
 std::string withSymbol(const std::string& digits, const Unit<Tag>& unit) {
-  return digits + (unit.symbol == "°" ? "" : "\u2009") + std::string(unit.symbol);
+  return digits + (unit.symbol == "°" ? "" : kUnitSpace) + std::string(unit.symbol);
 }
 
 /// A stated value as on screen, to the letter. Nothing stated gives no text; so do the two below.

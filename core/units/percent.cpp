@@ -66,7 +66,7 @@ Result<double> parsePercent(std::string_view given, DecimalMark mark) {
 }
 
 std::string percentOf(double fraction) {
-  return significant(fraction * 100, 3) + "\u2009%";
+  return significant(fraction * 100, 3) + kUnitSpace + "%";
 }
 
 Result<TorqueBand> parseTolerance(std::string_view given, const StatedTorque& aim, DecimalMark mark) {

@@ -40,7 +40,7 @@ TEST_P(QuickJointAtTheBench, IsTightenedAndFinishedByKeyboard) {
   fill("60-70 in. lbs.");
   EXPECT_EQ(visible<QLineEdit>("aimField")->text(), QStringLiteral("65 in·lbf"));
   EXPECT_THAT(fromQt(verdict()), testing::HasSubstr("nothing against"));
-  EXPECT_EQ(fromQt(visible<QPushButton>("startButton")->text()), "Start: 4 × 1/4-20 UNC at 65\u2009in·lbf");
+  EXPECT_EQ(fromQt(visible<QPushButton>("startButton")->text()), "Start: 4 × 1/4-20 UNC at 65\u202fin·lbf");
   picture("quick");
   start();
   ASSERT_EQ(run().stage(), Stage::HandStart) << formSaid();

@@ -59,9 +59,16 @@ class SmallWindow : public AtTheBench {
     const QString scheme = GetParam() == Scheme::Light ? QStringLiteral("light") : QStringLiteral("dark");
     EXPECT_TRUE(savePicture(*m_window, QStringLiteral("small_%1_%2").arg(toQt(where), scheme)));
   }
-  void enterThrough(const char* where, Stage stage) {
+  /// Whole, whatever stands above it.
+  void expectInView(const char* name) {
+    const auto* part = visible<QWidget>(name);
+    EXPECT_EQ(part->visibleRegion().boundingRect(), part->rect()) << name;
+  }
+  void enterThrough(
+      const char* where, Stage stage, const std::function<void()>& look = [] {}) {
     ASSERT_EQ(run().stage(), stage) << said();
     expectFits(where);
+    look();
     key(Qt::Key_Return);
   }
 
@@ -78,10 +85,11 @@ TEST_P(SmallWindow, ShowsEveryStageWhole) {
   enterThrough("measure", Stage::Measure);
   type("batchField", "B-77");
   enterThrough("apply", Stage::Apply);
-  enterThrough("hand_start", Stage::HandStart);
+  const auto drawingIsWhole = [this] { expectInView("jointView"); };
+  enterThrough("hand_start", Stage::HandStart, drawingIsWhole);
   enterThrough("condition", Stage::ConfirmCondition);
   enterThrough("tool", Stage::SetTool);
-  enterThrough("count", Stage::CountPass);
+  enterThrough("count", Stage::CountPass, drawingIsWhole);
   enterThrough("tool_final", Stage::SetTool);
   ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal);
   expectFits("witness");
@@ -90,9 +98,9 @@ TEST_P(SmallWindow, ShowsEveryStageWhole) {
   key(Qt::Key_Return);  // refused: the sentence takes room too
   expectFits("refused");
   type("readingField", "66");
-  enterThrough("position", Stage::TightenPosition);
+  enterThrough("position", Stage::TightenPosition, drawingIsWhole);
   for (int i = 0; i < 3; ++i) key(Qt::Key_Space);
-  enterThrough("check_pass", Stage::CheckPass);
+  enterThrough("check_pass", Stage::CheckPass, drawingIsWhole);
   QTest::mouseClick(visible<QPushButton>("troubleButton"), Qt::LeftButton);
   expectFits("trouble");
 }

@@ -75,7 +75,7 @@ TEST(ClampCommand, ShowsThreeUnitsBandCautionsAndOnRequestTheWorking) {
   const std::vector<std::string> words = {"clamp",    "--thread",    "M8",           "--grade", "8.8",
                                           "--torque", "18.5 ft.lbf", "--nut-factor", "0.2"};
   const Call plain = call(words);
-  EXPECT_THAT(plain.out, HasSubstr("18.5\u2009ft·lbf = 25.1\u2009N·m = 222\u2009in·lbf"));
+  EXPECT_THAT(plain.out, HasSubstr("18.5\u202fft·lbf = 25.1\u202fN·m = 222\u202fin·lbf"));
   EXPECT_THAT(plain.out, HasSubstr("kN = "));
   EXPECT_THAT(plain.out, HasSubstr("caution: friction and tool are taken as exact"));
   EXPECT_THAT(plain.out, testing::Not(HasSubstr("K·d")));

@@ -58,7 +58,7 @@ class FiguresDesk : public testing::Test {
     return plainBlanks(child<QLabel>(QLatin1String(input) + QLatin1String("Found")).text());
   }
   static std::string plainBlanks(QString text) {
-    return text.replace(QChar(0x2009), QLatin1Char(' '))
+    return text.replace(QChar(0x202F), QLatin1Char(' '))
         .replace(QChar(0x00A0), QLatin1Char(' '))
         .toStdString();
   }

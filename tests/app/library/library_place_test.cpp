@@ -17,7 +17,7 @@ class LibraryDesk : public DeskTest {
   /// What stands on the right after that was typed into the search.
   static std::string typed(const LibraryPlace& place, const char* text) {
     place.page()->search()->setText(QString::fromUtf8(text));
-    return DeskTest::text(*place.page()).replace(QChar(0x2009), QLatin1Char(' ')).toStdString();
+    return DeskTest::text(*place.page()).replace(QChar(0x202F), QLatin1Char(' ')).toStdString();
   }
 };
 

@@ -28,7 +28,7 @@ TEST_F(SheetsDesk, ShowWhatIsPrintedBesideWhatWasMadeOfIt) {
   open();
   const SheetsPlace place(workspace, navigator);
   EXPECT_THAT(text(*place.page()).toStdString(),
-              AllOf(HasSubstr("60-70 in. lbs."), HasSubstr("65\u2009in·lbf, allowed 60–70\u2009in·lbf"),
+              AllOf(HasSubstr("60-70 in. lbs."), HasSubstr("65\u202fin·lbf, allowed 60–70\u202fin·lbf"),
                     HasSubstr("WARNING: Parts move"), HasSubstr("Test manual, page 12"),
                     HasSubstr("Review against this shop")));
 }

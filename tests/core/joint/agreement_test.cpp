@@ -24,7 +24,7 @@ TEST(Agreement, SeesExchangedColumns) {
   EXPECT_EQ(found.agreement, Agreement::Disagrees);
   EXPECT_TRUE(found.exchanged);
   EXPECT_EQ(plain(explain(found, torque("22 N.m"), torque("30 ft.lbf"))),
-            "22\u2009N·m and 30\u2009ft·lbf agree only if their units change places.");
+            "22\u202fN·m and 30\u202fft·lbf agree only if their units change places.");
 }
 
 TEST(Agreement, SaysWhatEachColumnWouldBe) {
@@ -32,8 +32,8 @@ TEST(Agreement, SaysWhatEachColumnWouldBe) {
   EXPECT_FALSE(found.exchanged);
   EXPECT_EQ(
       plain(explain(found, torque("30 N.m"), torque("30 ft.lbf"))),
-      "30\u2009N·m and 30\u2009ft·lbf are not the same torque: 30\u2009N·m would be 22.1\u2009ft·lbf, and "
-      "30\u2009ft·lbf would be 40.7\u2009N·m.");
+      "30\u202fN·m and 30\u202fft·lbf are not the same torque: 30\u202fN·m would be 22.1\u202fft·lbf, and "
+      "30\u202fft·lbf would be 40.7\u202fN·m.");
 }
 
 TEST(Agreement, EveryFootPoundReadAsNewtonMetreIsSeenFromFourOnwards) {

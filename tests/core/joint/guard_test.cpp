@@ -32,7 +32,7 @@ TEST(Guard, CatchesInchPoundsTypedAsFootPounds) {
   const Judgement judgement = judge(torque("60 ft.lbf"), subject("1/4-20", "SAE 2")).value();
   EXPECT_EQ(judgement.verdict, Verdict::PastYield);
   EXPECT_EQ(judgement.fits.front(), &kPoundInch);
-  EXPECT_EQ(said(judgement).back(), "Did you mean 60\u2009in·lbf?");
+  EXPECT_EQ(said(judgement).back(), "Did you mean 60\u202fin·lbf?");
 }
 
 TEST(Guard, CatchesFootPoundsTypedAsInchPounds) {
@@ -85,7 +85,7 @@ TEST(Guard, PrevailingTorqueDoesNotCountAgainstTheBolt) {
 
 TEST(Guard, NamesBothUnitsWhereDigitsCannotTell) {
   const Judgement judgement = judge(torque("20 in.lbf"), subject("M8", "8.8")).value();
-  EXPECT_EQ(said(judgement).back(), "Did you mean 20\u2009N·m or 20\u2009ft·lbf?");
+  EXPECT_EQ(said(judgement).back(), "Did you mean 20\u202fN·m or 20\u202fft·lbf?");
 }
 
 TEST(Guard, AsksForTheConditionWhereOnlyHighFrictionWouldDo) {
@@ -106,7 +106,7 @@ TEST(Guard, SaysWhyItDoesNotJudge) {
 
 TEST(Guard, RefusesWhatIsNoTorque) {
   EXPECT_EQ(refusal(judge({"0", &kNewtonMetre}, subject("M8", "8.8"))),
-            "torque: 0\u2009N·m is not above zero; give a value above zero.");
+            "torque: 0\u202fN·m is not above zero; give a value above zero.");
   EXPECT_FALSE(judge({}, subject("M8", "8.8")).has_value());
 }
 
@@ -124,7 +124,7 @@ TEST(Guard, RefusesEngagementLongerThanTheThread) {
   made.hole->threadLength = millimetres(12);
   EXPECT_EQ(
       refusal(judge(torque("8 N.m"), made)),
-      "engagement: 20\u2009mm is longer than the thread in the hole, 12\u2009mm; give the length of full "
+      "engagement: 20\u202fmm is longer than the thread in the hole, 12\u202fmm; give the length of full "
       "threads that engage.");
 }
 

@@ -24,14 +24,14 @@ TEST(NutFactor, GoesThereAndBack) {
 TEST(NutFactor, RefusesWhatCannotBe) {
   const Thread m6 = thread("M6");
   EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(-1), 0.2, m6)),
-            "torque: -1\u2009N·m is negative; give zero or more.");
+            "torque: -1\u202fN·m is negative; give zero or more.");
   EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(10), 0, m6)),
             "nut factor: 0 is out of range; a nut factor lies above 0 and up to 1, for example 0.2.");
   EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(double{NAN}), 0.2, m6)),
             "torque: this is not a number; give a finite number.");
   EXPECT_EQ(
       refusal(loadByNutFactor(newtonMetres(4000), 0.2, m6)),
-      "torque: 4000\u2009N·m on M6 is more than any bolt of this size bears; check the unit and the thread.");
+      "torque: 4000\u202fN·m on M6 is more than any bolt of this size bears; check the unit and the thread.");
 }
 
 TEST(LongForm, GoesThereAndBack) {

@@ -48,7 +48,7 @@ TEST(Adapter, SquareChangesNothing) {
 
 TEST(Adapter, RefusesWhatTurnsNothing) {
   EXPECT_EQ(refusal(settingFor(newtonMetres(40), {millimetres(200), millimetres(200), degrees(180)})),
-            "adapter offset: an adapter of 200\u2009mm toward the handle of a 200\u2009mm wrench turns "
+            "adapter offset: an adapter of 200\u202fmm toward the handle of a 200\u202fmm wrench turns "
             "nothing; turn "
             "the adapter outward or square.");
   EXPECT_EQ(refusal(settingFor(newtonMetres(40), {millimetres(200), millimetres(50), degrees(181)})),

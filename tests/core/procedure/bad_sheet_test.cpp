@@ -53,7 +53,7 @@ constexpr Fault kFaults[] = {
     {"AimBelowLow", "\"9\", \"unit\"", "\"7\", \"unit\"", "specifications[0].aim: 7"},
     {"AimAboveHigh", "\"9\", \"unit\"", "\"11\", \"unit\"", "specifications[0].high: 10"},
     {"MixedUnits", "\"10\", \"unit\": \"N.m\"", "\"10\", \"unit\": \"lbf.ft\"",
-     "specifications[0].high: 9\u2009N·m and 10\u2009ft·lbf are in different units"},
+     "specifications[0].high: 9\u202fN·m and 10\u202fft·lbf are in different units"},
     {"RangeWithoutLow", "\"low\": {\"value\": \"8\", \"unit\": \"N.m\"},", "",
      "specifications[0].low: this field is missing"},
     {"AngleMissing", "\"reading\": \"range\",", "\"reading\": \"range\", \"method\": \"torque-and-angle\",",

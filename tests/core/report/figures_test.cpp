@@ -102,7 +102,7 @@ TEST(Figures, JudgeAWrenchByItsDeviationAgainstTheTolerance) {
 
 TEST(Figures, SpeakOfTheWrenchInTheUnitItWasMeasuredIn) {
   const StatedLever lever{parse<LengthTag>("10 in").value(), parse<LengthTag>("3 in").value(), std::nullopt};
-  EXPECT_THAT(said(torqueBehind(torqueOf("20 ft.lbf"), lever)->answers[0].cautions), HasSubstr("10\u2009in"));
+  EXPECT_THAT(said(torqueBehind(torqueOf("20 ft.lbf"), lever)->answers[0].cautions), HasSubstr("10\u202fin"));
 }
 
 TEST(ClampTarget, IsAForceOrAShareOfStrength) {

@@ -105,11 +105,11 @@ TEST(Decimal, HoldsTheSameNumberHoweverItIsWritten) {
 
 TEST(Text, ShowsStatedDigitsAndDerivedOnes) {
   const auto torque = parse<TorqueTag>("60.50 in-lb").value();
-  EXPECT_EQ(text(torque), "60.50\u2009in·lbf");
+  EXPECT_EQ(text(torque), "60.50\u202fin·lbf");
   EXPECT_EQ(inWords(torque), "60.50 inch-pounds");
   EXPECT_EQ(codeText(torque), "60.50 lbf.in");
-  EXPECT_EQ(text(torque.value(), kNewtonMetre), "6.84\u2009N·m");
-  EXPECT_EQ(text(torque.value(), kNewtonMetre, 2), "6.8\u2009N·m");
+  EXPECT_EQ(text(torque.value(), kNewtonMetre), "6.84\u202fN·m");
+  EXPECT_EQ(text(torque.value(), kNewtonMetre, 2), "6.8\u202fN·m");
   EXPECT_EQ(text(degrees(90), kDegree), "90°");
   EXPECT_EQ(text(parse<AngleTag>("90 deg").value()), "90°");
 }

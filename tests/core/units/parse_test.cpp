@@ -92,7 +92,8 @@ TEST(ParseTorque, TakesTheShopsSpellings) {
       {"40 ounce-inches", "40 ozf.in"},
       {"40 inch-ounces", "40 ozf.in"},
       {"60\u00a0in\u2011lb", "60 lbf.in"},   // no-break space, no-break hyphen
-      {"60\u2009in\u00b7lbf", "60 lbf.in"},  // as this program shows it
+      {"60\u202fin\u00b7lbf", "60 lbf.in"},  // as this program shows it
+      {"60\u2009in\u00b7lbf", "60 lbf.in"},
       {"60\u202fin\u2013lbs\u00a0", "60 lbf.in"},
       {"60\u2007in\u2212lb", "60 lbf.in"},  // figure space, minus sign
       {"\t 60 in\u2010lb ", "60 lbf.in"},

@@ -58,10 +58,10 @@ TEST(RoundedToGraduation, NamesTheMarksOnEitherSideWhenNoneIsInside) {
   EXPECT_THAT(
       rounded("62 N.m", "61 N.m", "64 N.m", "5 N.m"),
       FailsWith(ErrorCode::OutOfRange,
-                "no mark of a scale in steps of 5\u2009N·m lies between 61\u2009N·m and 64\u2009N·m; the "
-                "marks beside it are 60\u2009N·m and 65\u2009N·m, so use a tool with a finer scale."));
+                "no mark of a scale in steps of 5\u202fN·m lies between 61\u202fN·m and 64\u202fN·m; the "
+                "marks beside it are 60\u202fN·m and 65\u202fN·m, so use a tool with a finer scale."));
   EXPECT_THAT(rounded("0.2 N.m", "0 N.m", "0.3 N.m", "0.5 N.m"),
-              FailsWith(ErrorCode::OutOfRange, HasSubstr("0.0\u2009N·m and 0.5\u2009N·m")));
+              FailsWith(ErrorCode::OutOfRange, HasSubstr("0.0\u202fN·m and 0.5\u202fN·m")));
 }
 
 TEST(RoundedToGraduation, NeverSetsAToolToZero) {
