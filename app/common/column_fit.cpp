@@ -2,7 +2,6 @@
 
 #include <QEvent>
 #include <QHeaderView>
-#include <QRegularExpression>
 #include <QTableView>
 #include <algorithm>
 #include <numeric>
@@ -11,41 +10,65 @@ namespace cw {
 namespace {
 
 constexpr int kCellMargin = 16, kMostRowsMeasured = 200;
-constexpr int kHalf = 62;  ///< per cent of a line: words are not halved
+constexpr int kEasyLines = 3;  ///< what a row may have before a column leaves
+constexpr int kMostLines = 12;
 
-int widestWord(const QString& text, const QFontMetrics& metrics) {
-  static const QRegularExpression kBreaks(QStringLiteral("[ \\n]+"));
-  int out = 0;
-  for (const QString& word : text.split(kBreaks, Qt::SkipEmptyParts))
-    out = std::max(out, metrics.horizontalAdvance(word));
+/// A cell's text as what it takes to wrap it: the widths of its words, line by line.
+struct WordWidths {
+  std::vector<std::vector<int>> lines;
+  int blank;
+
+  int widest() const {
+    int out = 0;
+    for (const auto& line : lines)
+      for (const int word : line) out = std::max(out, word);
+    return out;
+  }
+  int linesIn(int width) const {
+    int out = 0;
+    for (const auto& line : lines) {
+      int left = 0;
+      for (const int word : line) {
+        if (left < word) ++out, left = width;
+        left -= word + blank;
+      }
+    }
+    return out;
+  }
+};
+
+WordWidths wordWidthsOf(const QString& text, const QFontMetrics& metrics) {
+  WordWidths out{{}, metrics.horizontalAdvance(QLatin1Char(' '))};
+  for (const QString& line : text.split(QLatin1Char('\n'))) {
+    out.lines.emplace_back();
+    for (const QString& word : line.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+      out.lines.back().push_back(metrics.horizontalAdvance(word));
+  }
   return out;
 }
 
-/// The columns to show in so much room: the first and last at least.
-std::vector<int> columnsIn(int room, const std::vector<int>& least) {
-  std::vector<int> shown(least.size());
-  std::iota(shown.begin(), shown.end(), 0);
-  const auto width = [&] {
-    return std::accumulate(shown.begin(), shown.end(), 0, [&](int sum, int column) {
-      return sum + least[static_cast<std::size_t>(column)];
-    });
-  };
-  while (shown.size() > 2 && width() > room) shown.erase(shown.end() - 2);
-  return shown;
+/// The least width in which a text takes so many lines at most; in the widest there are as many as it has.
+int widthFor(const WordWidths& text, int lines) {
+  int least = text.widest(), enough = least;
+  while (text.linesIn(enough) > std::max<int>(lines, static_cast<int>(text.lines.size())))
+    least = enough, enough += std::max(enough / 2, 1);
+  while (enough - least > 1) {
+    const int middle = (least + enough) / 2;
+    (text.linesIn(middle) > lines ? least : enough) = middle;
+  }
+  return enough;
 }
 
-/// Room that is left goes first to the columns whose text would wrap, then to all.
-void shareOut(int spare, const std::vector<int>& lack, std::vector<int>& width) {
-  const int lacking = std::accumulate(lack.begin(), lack.end(), 0);
-  const int given = std::clamp(spare, 0, lacking);
-  for (std::size_t i = 0; i < width.size(); ++i) {
-    const int share = lacking > 0 ? lack[i] * given / lacking : 0;
-    width[i] += share;
-    spare -= share;
-  }
-  for (std::size_t i = 0; i < width.size(); ++i) {
-    const int share = std::max(0, spare) / static_cast<int>(width.size() - i);
-    width[i] += share;
+using Widths = std::vector<int>;
+
+int sumOf(const Widths& widths) {
+  return std::accumulate(widths.begin(), widths.end(), 0);
+}
+
+void shareOut(int spare, Widths& widths) {
+  for (std::size_t i = 0; i < widths.size(); ++i) {
+    const int share = std::max(0, spare) / static_cast<int>(widths.size() - i);
+    widths[i] += share;
     spare -= share;
   }
 }
@@ -65,7 +88,8 @@ bool ColumnFit::eventFilter(QObject* watched, QEvent* event) {
   return QObject::eventFilter(watched, event);
 }
 
-int ColumnFit::leastWidth(int column) const {
+/// The width of a column in which none of its rows takes more lines.
+int ColumnFit::widthOf(int column, int lines) const {
   const QAbstractItemModel& model = *m_list.model();
   // The heading's sign of sorting takes a letter's room.
   int out = m_list.horizontalHeader()->fontMetrics().horizontalAdvance(
@@ -73,37 +97,28 @@ int ColumnFit::leastWidth(int column) const {
             kCellMargin;
   const QFontMetrics metrics = m_list.fontMetrics();
   for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
-    out = std::max(out, widestWord(model.index(row, column).data().toString(), metrics));
+    out = std::max(out, widthFor(wordWidthsOf(model.index(row, column).data().toString(), metrics), lines));
   return out + kCellMargin;
-}
-
-/// So wide that each of its lines stands in two at most.
-int ColumnFit::wantedWidth(int column) const {
-  const QAbstractItemModel& model = *m_list.model();
-  int out = 0;
-  for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
-    for (const QString& line : model.index(row, column).data().toString().split(QLatin1Char('\n')))
-      out = std::max(out, m_list.fontMetrics().horizontalAdvance(line));
-  return out * kHalf / 100 + kCellMargin;
 }
 
 void ColumnFit::fit() {
   const int count = m_list.model()->columnCount(), room = m_list.viewport()->width();
   if (count == 0) return;
-  std::vector<int> least;
-  for (int column = 0; column < count; ++column) least.push_back(leastWidth(column));
-  const std::vector<int> shown = columnsIn(room, least);
-  int spare = room;
-  for (const int column : shown) spare -= least[static_cast<std::size_t>(column)];
+  std::vector<int> shown(static_cast<std::size_t>(count));
+  std::iota(shown.begin(), shown.end(), 0);
+  Widths widths;
+  for (int lines = 1;; ++lines) {
+    widths.clear();
+    for (const int column : shown) widths.push_back(widthOf(column, lines));
+    if (sumOf(widths) <= room || lines == kMostLines) break;
+    if (lines < kEasyLines || shown.size() <= 2) continue;
+    shown.erase(shown.end() - 2);
+    lines = 0;
+  }
+  shareOut(room - sumOf(widths), widths);
   for (int column = 0; column < count; ++column)
     m_list.setColumnHidden(column, std::find(shown.begin(), shown.end(), column) == shown.end());
-  std::vector<int> width, lack;
-  for (const int column : shown) {
-    width.push_back(least[static_cast<std::size_t>(column)]);
-    lack.push_back(std::max(0, wantedWidth(column) - width.back()));
-  }
-  shareOut(spare, lack, width);
-  for (std::size_t i = 0; i < shown.size(); ++i) m_list.setColumnWidth(shown[i], width[i]);
+  for (std::size_t i = 0; i < shown.size(); ++i) m_list.setColumnWidth(shown[i], widths[i]);
 }
 
 }  // namespace cw

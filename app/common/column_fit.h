@@ -5,9 +5,9 @@ class QTableView;
 
 namespace cw {
 
-/// Shares a list's width among its columns so that no word is cut. Where there is no room for all, as with
-/// large text, the first and the last stay and those between leave, the last of them first: what they say
-/// stands beside the list anyway.
+/// Shares a list's width among its columns so that no word is cut and rows take few lines. Where there is no
+/// room for all, as with large text, the first and the last stay and those between leave, the last of them
+/// first: what they say stands beside the list anyway.
 class ColumnFit final : public QObject {
   Q_OBJECT
 
@@ -19,8 +19,7 @@ class ColumnFit final : public QObject {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  int leastWidth(int column) const;
-  int wantedWidth(int column) const;
+  int widthOf(int column, int lines) const;
 
   QTableView& m_list;
 };

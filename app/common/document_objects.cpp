@@ -54,8 +54,7 @@ class GaugeInText final : public DrawnObject {
   using DrawnObject::DrawnObject;
 
   QSizeF intrinsicSize(QTextDocument*, int, const QTextFormat&) override {
-    const qreal height = QFontMetricsF(m_widget.font()).height();
-    return {height * 2.8, height};
+    return gaugeSize(QFontMetricsF(m_widget.font()));
   }
   /// The tolerance as a bar with ends; a reading is a filled mark, a setting an open one.
   void drawObject(QPainter* painter, const QRectF& rect, QTextDocument*, int,
@@ -89,6 +88,10 @@ QTextCharFormat objectFormat(int type, const QVariant& content) {
 
 QTextCharFormat jointFormat(const JointDrawing& drawing) {
   return objectFormat(JointObject, QVariant::fromValue(drawing));
+}
+
+QSizeF gaugeSize(const QFontMetricsF& metrics) {
+  return {metrics.height() * 2.8, metrics.height()};
 }
 
 QTextCharFormat gaugeFormat(const Gauge& gauge) {

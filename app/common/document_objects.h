@@ -4,6 +4,7 @@
 #include "core/report/document.h"
 
 class QAbstractTextDocumentLayout;
+class QFontMetricsF;
 class QWidget;
 
 namespace cw {
@@ -13,6 +14,7 @@ namespace cw {
 
 QTextCharFormat jointFormat(const JointDrawing& drawing);
 QTextCharFormat gaugeFormat(const Gauge& gauge);
+QSizeF gaugeSize(const QFontMetricsF& metrics);
 
 /// Teaches a layout to draw them as `widget` looks, which must outlive it.
 void registerDocumentObjects(QAbstractTextDocumentLayout& layout, QWidget& widget);

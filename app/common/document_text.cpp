@@ -15,25 +15,18 @@
 namespace cw {
 namespace {
 
-constexpr qreal kCellPadding = 5, kLabelShare = 26;
-
-/// A hash or an id has no place where a line may break; in a narrow window it needs one.
-QString breakable(const std::string& text) {
-  constexpr int kLongest = 24, kPiece = 16;
-  QStringList words = toQt(text).split(QLatin1Char(' '));
-  for (QString& word : words)
-    if (word.size() > kLongest)
-      for (qsizetype at = (word.size() - 1) / kPiece * kPiece; at > 0; at -= kPiece)
-        word.insert(at, kMayBreak);
-  return words.join(QLatin1Char(' '));
+QList<QTextLength> fixed(const std::vector<qreal>& widths) {
+  QList<QTextLength> out;
+  for (const qreal width : widths) out << QTextLength(QTextLength::FixedLength, std::floor(width));
+  return out;
 }
 
 class TextWriter {
  public:
-  TextWriter(QTextDocument& into, const QPalette& palette)
-      : m_palette(palette), m_font(into.defaultFont()), m_cursor(&into) {}
+  TextWriter(QTextDocument& into, const QPalette& palette, qreal room)
+      : m_palette(palette), m_room(room), m_font(into.defaultFont()), m_cursor(&into) {}
 
-  void write(const Document& document) {
+  std::vector<WrittenTable> write(const Document& document) {
     m_cursor.beginEditBlock();
     line(toQt(document.title), inked(inkOf(m_palette), 2, QFont::Bold), 0);
     if (!document.subtitle.empty()) line(toQt(document.subtitle), quiet(), 4);
@@ -41,6 +34,7 @@ class TextWriter {
     for (const Section& section : document.sections) write(section);
     for (const std::string& foot : document.footer) line(breakable(foot), quiet(), 16);
     m_cursor.endEditBlock();
+    return std::move(m_tables);
   }
 
   void operator()(const Paragraph& paragraph) {
@@ -65,7 +59,7 @@ class TextWriter {
 
   void operator()(const Facts& facts) {
     if (facts.rows.empty()) return;
-    QTextTable* table = begin(static_cast<int>(facts.rows.size()), {kLabelShare, 100 - kLabelShare}, false);
+    QTextTable* table = begin(static_cast<int>(facts.rows.size()), {columnsOf(facts, m_font)});
     for (std::size_t i = 0; i < facts.rows.size(); ++i) {
       const int row = static_cast<int>(i);
       cell(*table, row, 0).insertText(toQt(facts.rows[i].label), quiet());
@@ -75,18 +69,9 @@ class TextWriter {
   }
 
   void operator()(const Table& content) {
-    std::vector<qreal> widths;
-    for (const Column& column : content.columns) widths.push_back(column.width);
-    QTextTable* table = begin(static_cast<int>(content.rows.size()) + 1, widths, true);
-    for (std::size_t c = 0; c < content.columns.size(); ++c) {
-      QTextCursor at = aligned(*table, 0, static_cast<int>(c), content.columns[c]);
-      at.insertText(toQt(content.columns[c].heading), quiet(QFont::Bold));
-    }
-    for (std::size_t r = 0; r < content.rows.size(); ++r)
-      for (std::size_t c = 0; c < content.rows[r].size(); ++c)
-        write(content.rows[r][c],
-              aligned(*table, static_cast<int>(r) + 1, static_cast<int>(c), content.columns[c]));
-    leave();
+    DocumentColumns columns = columnsOf(content, m_font);
+    columns.in(m_room).empty() ? writeStacked(content, std::move(columns))
+                               : writeAcross(content, std::move(columns));
   }
 
   void operator()(const JointDrawing& drawing) {
@@ -100,6 +85,40 @@ class TextWriter {
     for (const Block& block : section.blocks) std::visit(*this, block);
   }
 
+  void writeAcross(const Table& content, DocumentColumns columns) {
+    QTextTable* table =
+        begin(static_cast<int>(content.rows.size()) + 1, {std::move(columns), WrittenTable::Form::Across});
+    rule(*table, 1);
+    setHeaderRow(*table);
+    for (std::size_t c = 0; c < content.columns.size(); ++c) {
+      QTextCursor at = aligned(*table, 0, static_cast<int>(c), content.columns[c]);
+      at.insertText(toQt(content.columns[c].heading), quiet(QFont::Bold));
+    }
+    for (std::size_t r = 0; r < content.rows.size(); ++r)
+      for (std::size_t c = 0; c < content.rows[r].size(); ++c)
+        write(content.rows[r][c],
+              aligned(*table, static_cast<int>(r) + 1, static_cast<int>(c), content.columns[c]));
+    leave();
+  }
+
+  /// A row of the table takes as many lines as it has cells.
+  void writeStacked(const Table& content, DocumentColumns columns) {
+    Facts headings;
+    for (const Column& column : content.columns) headings.rows.push_back({column.heading, {}});
+    const int lines = static_cast<int>(content.columns.size());
+    QTextTable* table =
+        begin(static_cast<int>(content.rows.size()) * lines,
+              {std::move(columns), WrittenTable::Form::Stacked, columnsOf(headings, m_font).least.front()});
+    rule(*table, lines);
+    for (std::size_t r = 0; r < content.rows.size(); ++r)
+      for (std::size_t c = 0; c < content.rows[r].size(); ++c) {
+        const int line = static_cast<int>(r) * lines + static_cast<int>(c);
+        cell(*table, line, 0).insertText(toQt(content.columns[c].heading), quiet());
+        write(content.rows[r][c], cell(*table, line, 1));
+      }
+    leave();
+  }
+
   void write(const Cell& content, QTextCursor at) const {
     if (content.gauge) {
       at.insertText(QString(QChar::ObjectReplacementCharacter), gaugeFormat(*content.gauge));
@@ -109,6 +128,7 @@ class TextWriter {
         content.ink == Ink::Full ? inked(inkOf(m_palette)) : inked(secondInkOf(m_palette));
     format.setFontStrikeOut(content.ink == Ink::Struck);
     at.insertText(breakable(content.text), format);
+    if (!content.note.empty()) at.insertText(QLatin1Char(' ') + breakable(content.note), quiet());
   }
 
   QTextCharFormat inked(const QColor& colour, int steps = 0, QFont::Weight weight = QFont::Normal) const {
@@ -140,7 +160,7 @@ class TextWriter {
   /// Text on a ground of its own.
   void band(const QString& text, const QColor& colour, const QColor& ink,
             QFont::Weight weight = QFont::Normal) {
-    QTextTable* table = begin(1, {100}, false);
+    QTextTable* table = begin(1, {{{0}, {1}}});
     QTextTableCellFormat ground;
     ground.setBackground(colour);
     ground.setPadding(8);
@@ -149,35 +169,33 @@ class TextWriter {
     leave();
   }
 
-  QTextTable* begin(int rows, const std::vector<qreal>& widths, bool ruled) {
-    qreal sum = 0;
-    for (const qreal width : widths) sum += width;
+  QTextTable* begin(int rows, WrittenTable written) {
+    const std::vector<qreal> widths = written.widthsIn(m_room);
     QTextTableFormat format;
-    QList<QTextLength> columns;
-    for (const qreal width : widths) columns << QTextLength(QTextLength::PercentageLength, width / sum * 100);
-    // The widest gives way where a heading needs more than its share.
-    columns[std::max_element(widths.begin(), widths.end()) - widths.begin()] = QTextLength();
-    format.setColumnWidthConstraints(columns);
-    // The columns' shares are rounded up; a hundred per cent would scroll sideways by a pixel.
-    format.setWidth(QTextLength(QTextLength::PercentageLength, 99.8));
+    format.setColumnWidthConstraints(fixed(widths));
     format.setBorder(0);
     format.setCellSpacing(0);
     format.setCellPadding(kCellPadding);
     format.setTopMargin(8);
-    format.setHeaderRowCount(ruled ? 1 : 0);
-    QTextTable* table = m_cursor.insertTable(rows, static_cast<int>(widths.size()), format);
-    if (ruled) rule(*table);
-    return table;
+    written.table = m_cursor.insertTable(rows, static_cast<int>(widths.size()), format);
+    m_tables.push_back(written);
+    return written.table;
   }
 
-  /// A line below each row.
-  void rule(QTextTable& table) const {
+  static void setHeaderRow(QTextTable& table) {
+    QTextTableFormat format = table.format();
+    format.setHeaderRowCount(1);
+    table.setFormat(format);
+  }
+
+  /// A line below every so many rows.
+  void rule(QTextTable& table, int every) const {
     QTextTableCellFormat ruled;
     ruled.setBottomBorder(1);
     ruled.setBottomBorderStyle(QTextFrameFormat::BorderStyle_Solid);
     ruled.setBottomBorderBrush(lineOf(m_palette));
     ruled.setPadding(kCellPadding);
-    for (int row = 0; row < table.rows(); ++row)
+    for (int row = every - 1; row < table.rows(); row += every)
       for (int column = 0; column < table.columns(); ++column) table.cellAt(row, column).setFormat(ruled);
   }
 
@@ -196,16 +214,51 @@ class TextWriter {
   void leave() { m_cursor.movePosition(QTextCursor::End); }
 
   const QPalette& m_palette;
+  qreal m_room;
   QFont m_font;
   QTextCursor m_cursor;
+  std::vector<WrittenTable> m_tables;
 };
 
 }  // namespace
 
-void writeDocument(const Document& document, QTextDocument& into, const QPalette& palette) {
+std::vector<qreal> WrittenTable::widthsIn(qreal room) const {
+  const std::vector<qreal> unbroken = columns.in(room);
+  switch (form) {
+    case Form::Across:
+      return unbroken;
+    case Form::Stacked: {
+      if (!unbroken.empty()) return {};
+      const qreal headings = std::min(label, room / 2);
+      return {headings, room - headings};
+    }
+    case Form::Free:
+      break;
+  }
+  const DocumentColumns breakingWords{std::vector<qreal>(columns.least.size(), 0), columns.shares};
+  return unbroken.empty() ? breakingWords.in(room) : unbroken;
+}
+
+WrittenDocument::WrittenDocument(const Document& document, QTextDocument& into, const QPalette& palette,
+                                 qreal room) {
   into.setUndoRedoEnabled(false);
   into.clear();
-  TextWriter(into, palette).write(document);
+  m_tables = TextWriter(into, palette, room).write(document);
+}
+
+bool WrittenDocument::fit(qreal room) {
+  const auto stays = [room](const WrittenTable& written) { return !written.widthsIn(room).empty(); };
+  if (!std::all_of(m_tables.begin(), m_tables.end(), stays)) return false;
+  if (m_tables.empty()) return true;
+  QTextCursor all(m_tables.front().table->document());
+  all.beginEditBlock();
+  for (const WrittenTable& written : m_tables) {
+    QTextTableFormat format = written.table->format();
+    format.setColumnWidthConstraints(fixed(written.widthsIn(room)));
+    written.table->setFormat(format);
+  }
+  all.endEditBlock();
+  return true;
 }
 
 }  // namespace cw

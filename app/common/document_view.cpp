@@ -3,11 +3,11 @@
 #include <QAbstractTextDocumentLayout>
 #include <QEvent>
 #include <QMimeData>
+#include <QResizeEvent>
 #include <QScrollBar>
 #include <QTextDocumentFragment>
 
 #include "app/common/document_objects.h"
-#include "app/common/document_text.h"
 #include "app/common/wording.h"
 
 namespace cw {
@@ -45,10 +45,23 @@ void DocumentView::changeEvent(QEvent* event) {
   if (looks && !m_document.title.empty()) rebuild();
 }
 
+void DocumentView::resizeEvent(QResizeEvent* event) {
+  const bool isPresented = !m_document.title.empty();
+  if (isPresented && event->oldSize().width() != event->size().width() && !m_written.fit(room())) rebuild();
+  QTextBrowser::resizeEvent(event);
+}
+
+/// With a scroll bar or without, so that it does not come and go with what is written for it.
+qreal DocumentView::room() const {
+  const bool scrolls = verticalScrollBarPolicy() != Qt::ScrollBarAlwaysOff;
+  return width() - (scrolls ? verticalScrollBar()->sizeHint().width() : 0) - 2 * document()->documentMargin();
+}
+
 void DocumentView::rebuild() {
   const int place = verticalScrollBar()->value();
   document()->setDefaultFont(font());
-  writeDocument(m_document, *document(), palette());
+  m_written = {};  // a scroll bar that goes with the old text resizes what is left of it
+  m_written = WrittenDocument(m_document, *document(), palette(), room());
   moveCursor(QTextCursor::Start);
   verticalScrollBar()->setValue(place);
 }

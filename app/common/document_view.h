@@ -1,7 +1,7 @@
 #pragma once
 #include <QTextBrowser>
 
-#include "core/report/document.h"
+#include "app/common/document_text.h"
 
 namespace cw {
 
@@ -20,12 +20,15 @@ class DocumentView final : public QTextBrowser {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   QMimeData* createMimeDataFromSelection() const override;
 
  private:
   void rebuild();
+  qreal room() const;
 
   Document m_document;
+  WrittenDocument m_written;
 };
 
 }  // namespace cw

@@ -2,11 +2,16 @@
 
 #include <gmock/gmock.h>
 
+#include <QCoreApplication>
+#include <QScrollBar>
 #include <QTextBlock>
+#include <QTextLayout>
 #include <QTextTable>
 
 #include "app/common/colours.h"
+#include "app/common/document_columns.h"
 #include "app/common/wording.h"
+#include "core/report/sheet_document.h"
 #include "tests/app/look.h"
 #include "tests/support/sample_job.h"
 
@@ -68,6 +73,58 @@ TEST(DocumentView, ReplacesTheDocumentBefore) {
   other.title = "WO 2";
   view.present(other);
   EXPECT_EQ(view.toPlainText().trimmed(), QStringLiteral("WO 2"));
+}
+
+/// Where a line begins inside a word.
+QStringList brokenWords(const QTextDocument& document) {
+  QStringList out;
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next())
+    for (int i = 1; i < block.layout()->lineCount(); ++i) {
+      const int at = block.layout()->lineAt(i).textStart();
+      const QChar before = block.text().at(at - 1);
+      if (!before.isSpace() && before != kMayBreak) out << block.text();
+    }
+  return out;
+}
+
+TEST(DocumentView, BreaksNoWordInAnyWidth) {
+  const Document sheet = sheetDocument(test::sampleSheet(), plain);
+  DocumentView view;
+  view.show();
+  view.present(sheet);
+  for (int width = 320; width <= 1600; width += 20) {
+    view.resize(width, 700);
+    QCoreApplication::processEvents();
+    view.document()->size();  // laid out to its end
+    EXPECT_THAT(brokenWords(*view.document()).join(QLatin1Char('|')).toStdString(), testing::IsEmpty())
+        << width << " wide";
+    EXPECT_EQ(view.horizontalScrollBar()->maximum(), 0) << width << " wide";
+  }
+}
+
+TEST(DocumentView, WritesATableAsItsRowsWhereItHasNoRoom) {
+  Document document = oneTable();
+  auto& table = std::get<Table>(document.sections.front().blocks.front());
+  table.columns[1].heading = "Incontrovertibly";
+  DocumentView view;
+  view.show();
+  const auto textIn = [&](int width) {
+    view.resize(width, 700);
+    view.present(document);
+    return view.toPlainText().toStdString();
+  };
+  EXPECT_THAT(textIn(800), testing::HasSubstr("No.\nIncontrovertibly\n1\nstands\n2\ncorrected"));
+  EXPECT_THAT(textIn(200),
+              testing::HasSubstr("No.\n1\nIncontrovertibly\nstands\nNo.\n2\nIncontrovertibly\ncorrected"));
+}
+
+TEST(DocumentView, SaysWhereToReadOn) {
+  Document document = oneTable();
+  std::get<Table>(document.sections.front().blocks.front()).rows[1][1].note = "see entry 3";
+  DocumentView view;
+  view.present(document);
+  EXPECT_FALSE(found(view, "see entry 3").charFormat().fontStrikeOut());
+  EXPECT_TRUE(found(view, "corrected").charFormat().fontStrikeOut());
 }
 
 }  // namespace
