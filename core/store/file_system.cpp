@@ -78,7 +78,7 @@ Result<void> checkReadable(const fs::path& file) {
   const fs::file_status status = fs::status(file, none);
   if (status.type() == fs::file_type::not_found)
     return fail(ErrorCode::Storage, file.string(), "", "there is no such file",
-                "name a shop file, or make one with “shop init”");
+                "name a shop file that is there, or make a new one");
   if (status.type() != fs::file_type::regular)
     return fail(ErrorCode::Storage, file.string(), "",
                 status.type() == fs::file_type::directory ? Message("this is a folder")

@@ -10,7 +10,7 @@ Result<void> checkIdentity(Connection& connection) {
   CW_TRY(id, connection.pragma("application_id"));
   if (id != std::to_string(kApplicationId))
     return fail(ErrorCode::Corrupt, connection.file(), "", "this is no shop file",
-                "name a file made by “shop init”");
+                "name a file that Clampwright made as a shop file");
   CW_TRY(version, connection.pragma("user_version"));
   if (std::stoi(version) <= newestVersion()) return {};
   return fail(ErrorCode::NewerVersion, connection.file(), version,

@@ -66,7 +66,8 @@ Error storageError(const QSqlError& reported, const std::string& file) {
     case kCorrupt:
       return error(ErrorCode::Corrupt, file, "the shop file is damaged", "put back a backup");
     case kNotADatabase:
-      return error(ErrorCode::Corrupt, file, "this is no shop file", "name a file made by “shop init”");
+      return error(ErrorCode::Corrupt, file, "this is no shop file",
+                   "name a file that Clampwright made as a shop file");
     case kConstraint:
       return constraintError(words, file);
     default:

@@ -180,7 +180,7 @@ void pressKeys() {
 
 int main(int count, char** words) {
   const std::string which = count > 1 ? words[1] : "";
-  qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   if (which != "empty" && which != "text") cw::tellFontsApart();
   const cw::TemporaryFolder own;
   QSettings::setDefaultFormat(QSettings::IniFormat);

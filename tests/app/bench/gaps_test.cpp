@@ -65,9 +65,9 @@ TEST_P(GapsAtTheBench, AreTakenBackOneByOneAndRefusedWhereTheyAreNone) {
   typeGaps({"1.2"});
   type("gapField", "0.05 in");
   key(Qt::Key_Return);
-  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), HasSubstr("2: 0.05"));
+  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), HasSubstr("2:\u00a0" "0.05"));
   QTest::mouseClick(visible<QPushButton>("takeBackButton"), Qt::LeftButton);
-  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), testing::Not(HasSubstr("2: 0.05")));
+  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), testing::Not(HasSubstr("2:\u00a0" "0.05")));
   type("gapField", "wide");
   key(Qt::Key_Return);
   EXPECT_THAT(said(), HasSubstr("wide"));
