@@ -51,7 +51,8 @@ void GapsPanel::showGaps() {
                         .arg(most)
                         .arg(m_gaps.size() + 1));
   QStringList taken;
-  for (const StatedLength& gap : m_gaps) taken << tr("%1:\u00a0%2").arg(taken.size() + 1).arg(toQt(text(gap)));
+  for (const StatedLength& gap : m_gaps)
+    taken << tr("%1:\u00a0%2").arg(taken.size() + 1).arg(toQt(text(gap)));
   m_taken->setText(taken.join(QStringLiteral("    ")));
   m_taken->setVisible(!taken.isEmpty());
   m_back->setVisible(!taken.isEmpty());

@@ -13,6 +13,15 @@
 #include "core/report/describe.h"
 
 namespace cw {
+namespace {
+
+/// Of the wrench that is set for this step.
+const TorqueUnit* unitInHand(const BenchView& view) {
+  const auto& set = view.job.steps[view.next.step].tightening.set;
+  return set ? set->setting.unit : nullptr;
+}
+
+}  // namespace
 
 RunPanel::RunPanel(QWidget* parent) : RunFrame(parent) {
   setObjectName(QStringLiteral("runPanel"));
@@ -112,7 +121,7 @@ void RunPanel::presentStage(const BenchView& view) {
   if (panel == nullptr) return;
   m_panel = panel;
   const bool inStep = m_stage != Stage::Resume && m_stage != Stage::Finish;
-  inStep ? notices()->present(view.step()) : notices()->clear();
+  inStep ? notices()->present(view.step(), unitInHand(view)) : notices()->clear();
   setTitle(titleOf(view), subtitleOf(view));
   setWrenchChangeable(inStep && m_stage != Stage::CheckPass && m_stage != Stage::ReadGaps &&
                       view.job.steps[view.next.step].tightening.set.has_value());
@@ -128,7 +137,7 @@ void RunPanel::presentStage(const BenchView& view) {
 QString RunPanel::titleOf(const BenchView& view) const {
   if (m_stage == Stage::Resume) return tr("The job is paused");
   if (m_stage == Stage::Finish) return tr("Everything is closed");
-  return toQt(view.step().text);
+  return withUnitInHand(view.step().text, unitInHand(view));
 }
 
 QString RunPanel::subtitleOf(const BenchView& view) const {
@@ -189,7 +198,7 @@ void RunPanel::changeWrench() {
   say({});
   m_panel = panelFor(Stage::SetTool);
   const BenchView view{*job, next(*job), m_session->floor()};
-  notices()->present(view.step());
+  notices()->present(view.step(), unitInHand(view));
   m_panel->present(view);
   bringUp(m_panel, InLowWindow::Page);
   refreshMain();
