@@ -49,6 +49,11 @@ bool BenchSession::stateAs(const QString& sign, const QString& pin, Body body) {
   return settled(m_workspace.enter(m_id, sign, std::move(body)).map([](const Receipt&) {}));
 }
 
+bool BenchSession::stateAllowed(const QString& lead, const QString& pin, Body body) {
+  const auto vouched = m_workspace.vouch(m_id, lead, pin);
+  return vouched ? state(std::move(body)) : settled(vouched);
+}
+
 bool BenchSession::resume(const QString& pin, Resumed resumed) {
   const auto signedIn = m_workspace.signIn(m_id, toQt(m_worker.sign), pin, toQt(m_worker.supervisor));
   return signedIn ? state(resumed) : settled(fail(signedIn.error()));

@@ -31,6 +31,8 @@ class BenchSession final : public QObject {
   bool state(Body body);
   /// The same for a second person who gives name and PIN on the spot.
   bool stateAs(const QString& sign, const QString& pin, Body body);
+  /// The same with the word of a shop lead, who gives name and PIN on the spot.
+  bool stateAllowed(const QString& lead, const QString& pin, Body body);
   /// Signs in afresh and goes on.
   bool resume(const QString& pin, Resumed resumed);
   bool seal();

@@ -17,9 +17,8 @@ GapsPanel::GapsPanel(BenchSession& session) : StagePanel(session) {
   m_text = addText(QStringLiteral("gapsText"));
   m_value = addField(tr("Gap between the faces, a number or with its unit"), QStringLiteral("gapField"));
   m_taken = addText(QStringLiteral("gapsTaken"));
-  m_lead = addField(tr("Let be by (sign of a shop lead), if it cannot be brought even"),
-                    QStringLiteral("leadField"));
-  m_reason = addField(tr("Reason, in a few words"), QStringLiteral("reasonField"));
+  m_word = addLeadsWord(tr("Let be by (sign of a shop lead), if it cannot be brought even"),
+                        tr("Reason, in a few words"));
   m_back = addButton(tr("Take the last one back"), QStringLiteral("takeBackButton"));
   column()->addStretch(1);
   connect(m_back, &QPushButton::clicked, this, &GapsPanel::takeBack);
@@ -29,8 +28,7 @@ void GapsPanel::present(const BenchView& view) {
   m_wanted = *view.joint()->passes.gaps;
   m_unit = m_wanted.mostDifference.unit;
   m_gaps.clear();
-  m_lead->clear();
-  m_reason->clear();
+  m_word.clear();
   showGaps();
 }
 
@@ -57,8 +55,7 @@ void GapsPanel::showGaps() {
   m_taken->setVisible(!taken.isEmpty());
   m_back->setVisible(!taken.isEmpty());
   setShown(m_value, !complete());
-  setShown(m_lead, uneven);
-  setShown(m_reason, uneven);
+  setShown(m_word, uneven);
   if (!complete() && isVisible()) m_value->setFocus();
   emit changed();
 }
@@ -76,8 +73,8 @@ Result<StatedLength> GapsPanel::typed() const {
 QString GapsPanel::mainAction() const {
   if (complete()) {
     if (even(m_gaps, m_wanted)) return tr("Sign %1 gaps").arg(m_gaps.size());
-    return m_lead->text().trimmed().isEmpty() ? tr("Sign: uneven, to be read again")
-                                              : tr("Go on with %1's word").arg(m_lead->text().trimmed());
+    return m_word.sign().isEmpty() ? tr("Sign: uneven, to be read again")
+                                   : tr("Go on with %1's word").arg(m_word.sign());
   }
   if (m_value->text().trimmed().isEmpty())
     return tr("Type gap %1 of %2").arg(m_gaps.size() + 1).arg(m_wanted.places);
@@ -93,9 +90,12 @@ void GapsPanel::act() {
   if (!complete()) return take();
   GapsRead read;
   read.gaps = m_gaps;
-  read.allowedBy = fromQt(m_lead->text().trimmed());
-  read.reason = fromQt(m_reason->text().trimmed());
-  session().state(read);
+  read.allowedBy = fromQt(m_word.sign());
+  read.reason = m_word.why();
+  if (read.allowedBy.empty())
+    session().state(read);
+  else
+    session().stateAllowed(m_word.sign(), m_word.pin->text(), read);
 }
 
 void GapsPanel::take() {

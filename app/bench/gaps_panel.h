@@ -28,7 +28,8 @@ class GapsPanel final : public StagePanel {
   QString differenceText() const;
 
   QLabel *m_text, *m_taken;
-  QLineEdit *m_value, *m_lead, *m_reason;
+  QLineEdit* m_value;
+  LeadsWord m_word;
   QPushButton* m_back;
   GapReadings m_wanted;
   std::vector<StatedLength> m_gaps;

@@ -129,6 +129,8 @@ QWidget* QuickPanel::makeJudgement() {
 
 void QuickPanel::addWho() {
   m_lead = addChoice(tr("Lead who allows it all the same"), "leadChoice");
+  m_leadPin = addField(tr("PIN of the lead"), "leadPinField");
+  m_leadPin->setEchoMode(QLineEdit::Password);
   m_reason = addField(tr("The lead's reason"), "reasonField");
   m_person = addChoice(tr("Who answers for it, and does it"), "personChoice");
   m_pin = addPin("pinField");
@@ -137,7 +139,7 @@ void QuickPanel::addWho() {
 void QuickPanel::present() {
   say({});
   for (QLineEdit* field : {m_workOrder, m_name, m_thread, m_printed, m_low, m_aim, m_high, m_document, m_page,
-                           m_revision, m_reason, m_pin})
+                           m_revision, m_leadPin, m_reason, m_pin})
     field->clear();
   for (QComboBox* choice : {m_grade, m_condition, m_limit, m_passes}) choice->setCurrentIndex(0);
   m_layout->clear();
@@ -200,8 +202,7 @@ Result<QuickJoint> QuickPanel::joint() const {
 /// As it is typed: without the photograph, which has no say in it and would have to be read each time.
 void QuickPanel::judge() {
   action()->setText(tr("Start"));
-  setShown(m_lead, false);
-  setShown(m_reason, false);
+  showLeadsWord(false);
   const auto read = joint();
   const auto sheet = read ? quickSheet(*read, m_workspace.newId()) : Result<Sheet>(fail(read.error()));
   if (!sheet) {
@@ -224,8 +225,13 @@ void QuickPanel::showVerdict(const QuickVerdict& verdict) {
   if (verdict.blocks()) lines << tr("Only a shop lead can allow it, with a reason that goes on the record.");
   m_verdict->setText(lines.join(QLatin1Char('\n')));
   m_verdict->setForegroundRole(verdict.blocks() ? QPalette::BrightText : QPalette::WindowText);
-  setShown(m_lead, verdict.blocks());
-  setShown(m_reason, verdict.blocks());
+  showLeadsWord(verdict.blocks());
+}
+
+void QuickPanel::showLeadsWord(bool wanted) {
+  for (QWidget* field :
+       {static_cast<QWidget*>(m_lead), static_cast<QWidget*>(m_leadPin), static_cast<QWidget*>(m_reason)})
+    setShown(field, wanted);
 }
 
 void QuickPanel::start() {
@@ -243,6 +249,9 @@ void QuickPanel::start() {
   if (m_lead->isVisibleTo(this)) {
     beginning.start.guardAllowedBy = fromQt(m_lead->currentData().toString());
     beginning.start.guardReason = fromQt(m_reason->text().trimmed());
+    const QString lead = m_lead->currentData().toString();
+    const auto vouched = lead.isEmpty() ? Result<void>() : m_workspace.vouch(Id(), lead, m_leadPin->text());
+    if (!vouched) return say(worded(vouched.error()));
   }
   const auto job = m_workspace.startJob(beginning);
   if (!job) return say(worded(job.error()));

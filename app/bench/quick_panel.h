@@ -34,6 +34,7 @@ class QuickPanel final : public BenchForm {
   QuickFields fields() const;
   Result<QuickJoint> joint() const;
   void showVerdict(const QuickVerdict& verdict);
+  void showLeadsWord(bool wanted);
   void start();
 
   Workspace& m_workspace;
@@ -41,7 +42,7 @@ class QuickPanel final : public BenchForm {
   JointView* m_drawing;
   QComboBox *m_machine, *m_grade, *m_condition, *m_limit, *m_passes, *m_person, *m_lead;
   QLineEdit *m_workOrder, *m_name, *m_thread, *m_printed, *m_low, *m_aim, *m_high, *m_document, *m_page,
-      *m_revision, *m_pin, *m_reason;
+      *m_revision, *m_pin, *m_leadPin, *m_reason;
   QPushButton* m_photographButton;
   QLabel* m_verdict;
   std::optional<Photograph> m_photograph;

@@ -11,6 +11,7 @@
 #include "app/bench/tighten_panels.h"
 #include "app/bench/touch.h"
 #include "app/bench/witness_panel.h"
+#include "app/common/wording.h"
 
 namespace cw {
 
@@ -39,6 +40,18 @@ QLineEdit* StagePanel::addField(const QString& label, const QString& objectName,
   return field;
 }
 
+QLineEdit* StagePanel::addPin(const QString& label, const QString& objectName) {
+  QLineEdit* field = addField(label, objectName);
+  field->setEchoMode(QLineEdit::Password);
+  return field;
+}
+
+LeadsWord StagePanel::addLeadsWord(const QString& lead, const QString& reason) {
+  return {addField(lead, QStringLiteral("leadField")),
+          addPin(tr("PIN of the lead"), QStringLiteral("leadPinField")),
+          addField(reason, QStringLiteral("reasonField"))};
+}
+
 QPushButton* StagePanel::addButton(const QString& text, const QString& objectName) {
   QPushButton* button = touchButton(text, objectName);
   addGap();
@@ -59,6 +72,26 @@ void StagePanel::setShown(QLineEdit* field, bool shown) {
   field->setVisible(shown);
   for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
     if (label->buddy() == field) label->setVisible(shown);
+}
+
+void StagePanel::setShown(const LeadsWord& word, bool shown) {
+  for (QLineEdit* field : {word.lead, word.pin, word.reason}) setShown(field, shown);
+}
+
+QString LeadsWord::sign() const {
+  return lead->text().trimmed();
+}
+
+std::string LeadsWord::why() const {
+  return fromQt(reason->text().trimmed());
+}
+
+bool LeadsWord::isGiven() const {
+  return !sign().isEmpty() && !pin->text().isEmpty() && !why().empty();
+}
+
+void LeadsWord::clear() const {
+  for (QLineEdit* field : {lead, pin, reason}) field->clear();
 }
 
 StagePanel* makeStagePanel(Stage stage, BenchSession& session) {

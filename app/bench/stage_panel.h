@@ -23,6 +23,16 @@ struct BenchView {
   const Joint* joint() const { return job.sheet.joint(step().joint); }
 };
 
+/// Where a shop lead gives name, PIN and reason for what the program would refuse.
+struct LeadsWord {
+  QLineEdit *lead, *pin, *reason;
+
+  QString sign() const;
+  std::string why() const;
+  bool isGiven() const;
+  void clear() const;
+};
+
 /// The middle of the bench at one kind of moment. It says what its main action will state, and states it.
 class StagePanel : public QWidget {
   Q_OBJECT
@@ -54,10 +64,13 @@ class StagePanel : public QWidget {
   QLabel* addText(const QString& objectName);
   /// A field with its label above; `unit` stands inside it.
   QLineEdit* addField(const QString& label, const QString& objectName, const QString& unit = {});
+  QLineEdit* addPin(const QString& label, const QString& objectName);
+  LeadsWord addLeadsWord(const QString& lead, const QString& reason);
   QPushButton* addButton(const QString& text, const QString& objectName);
   void addGap();                                ///< between two things that are touched
   void reveal(QWidget& part);                   ///< scrolls to it
   void setShown(QLineEdit* field, bool shown);  ///< with its label
+  void setShown(const LeadsWord& word, bool shown);
 
  private:
   BenchSession& m_session;

@@ -104,16 +104,14 @@ ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
   m_list->setFont(fontOfHeight(bench::kTextHeight, this));
   fitRowsForTouch(*m_list);
   column()->addWidget(m_list, 1);
-  m_lead = addField(tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
-  m_reason = addField(tr("The lead's reason"), QStringLiteral("reasonField"));
+  m_word = addLeadsWord(tr("Allowed by (sign of a shop lead)"), tr("The lead's reason"));
   connect(m_list, &QListWidget::currentRowChanged, this, &ToolPanel::showLeadsWord);
 }
 
 void ToolPanel::present(const BenchView& view) {
   m_offers = toolOffers(view.job, view.next, view.floor, session().worker(), session().now());
   m_list->clear();
-  m_lead->clear();
-  m_reason->clear();
+  m_word.clear();
   for (const ToolOffer& offer : m_offers) addItem(offer);
   m_list->setCurrentRow(!m_offers.empty() && m_offers.front().fits() ? 0 : -1);
   showLeadsWord();
@@ -135,8 +133,8 @@ bool ToolPanel::asksALead() const {
 }
 
 void ToolPanel::showLeadsWord() {
-  for (QLineEdit* field : {m_lead, m_reason}) setShown(field, asksALead());
-  if (asksALead()) QTimer::singleShot(0, this, [this] { reveal(*m_reason); });
+  setShown(m_word, asksALead());
+  if (asksALead()) QTimer::singleShot(0, this, [this] { reveal(*m_word.reason); });
   emit changed();
 }
 
@@ -147,15 +145,14 @@ std::optional<ToolSet> ToolPanel::chosen() const {
   if (offer.fits()) return *offer.set;
   auto out = offer.allowed;
   if (out) {
-    out->allowedBy = fromQt(m_lead->text().trimmed());
-    out->reason = fromQt(m_reason->text().trimmed());
+    out->allowedBy = fromQt(m_word.sign());
+    out->reason = m_word.why();
   }
   return out;
 }
 
 bool ToolPanel::isReady() const {
-  const auto set = chosen();
-  return set && (!asksALead() || !(set->allowedBy.empty() || set->reason.empty()));
+  return chosen() && (!asksALead() || m_word.isGiven());
 }
 
 QString ToolPanel::mainAction() const {
@@ -164,7 +161,9 @@ QString ToolPanel::mainAction() const {
 }
 
 void ToolPanel::act() {
-  if (const auto set = chosen()) session().state(*set);
+  const auto set = chosen();
+  if (!set) return;
+  asksALead() ? session().stateAllowed(m_word.sign(), m_word.pin->text(), *set) : session().state(*set);
 }
 
 CountPanel::CountPanel(BenchSession& session) : StagePanel(session) {

@@ -55,7 +55,7 @@ class ToolPanel final : public StagePanel {
   bool asksALead() const;
 
   QListWidget* m_list;
-  QLineEdit *m_lead, *m_reason;
+  LeadsWord m_word;
   std::vector<ToolOffer> m_offers;
 };
 

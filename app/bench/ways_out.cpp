@@ -42,7 +42,7 @@ const std::vector<Way>& ways() {
       {"deviation",
        QT_TRANSLATE_NOOP("cw::WaysOut", "Done in another way"),
        QT_TRANSLATE_NOOP("cw::WaysOut", "A shop lead must have allowed it. The step closes as a deviation."),
-       {Asks::What, Asks::Reason, Asks::Lead}},
+       {Asks::What, Asks::Reason, Asks::Lead, Asks::LeadPin}},
       {"correction",
        QT_TRANSLATE_NOOP("cw::WaysOut", "Correct an entry"),
        QT_TRANSLATE_NOOP("cw::WaysOut", "Both values stay on the record, the old one struck through."),
@@ -107,6 +107,8 @@ WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_se
   addLine(column, Asks::Machine, tr("State of the machine, for the do-not-run tag"),
           QStringLiteral("machineStateField"));
   addLine(column, Asks::Lead, tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
+  addLine(column, Asks::LeadPin, tr("PIN of the lead"), QStringLiteral("leadPinField"))
+      ->setEchoMode(QLineEdit::Password);
   addLine(column, Asks::Reason, tr("Reason, in a few words"), QStringLiteral("reasonField"));
   QPushButton* back = touchButton(tr("Back to the step"), QStringLiteral("backToStepButton"));
   column->addSpacing(touchGap(*this) - column->spacing());
@@ -200,7 +202,11 @@ Body WaysOut::body() const {
 }
 
 void WaysOut::stateIt() {
-  if (m_session.state(body())) emit left();
+  const bool allowed = m_way->currentData() == QLatin1String("deviation");
+  const bool stated = allowed ? m_session.stateAllowed(m_lines.at(Asks::Lead)->text().trimmed(),
+                                                       m_lines.at(Asks::LeadPin)->text(), body())
+                              : m_session.state(body());
+  if (stated) emit left();
 }
 
 }  // namespace cw

@@ -21,7 +21,7 @@ class WaysOut final : public QWidget {
   QString action() const;           ///< words for the bench's main button
   void stateIt();
 
-  enum class Asks { Step, Entry, Position, Value, What, WaitsFor, Machine, Lead, Reason };
+  enum class Asks { Step, Entry, Position, Value, What, WaitsFor, Machine, Lead, LeadPin, Reason };
 
  signals:
   void changed();  ///< another way was chosen

@@ -38,8 +38,7 @@ WitnessPanel::WitnessPanel(BenchSession& session) : StagePanel(session) {
   }
   column()->addLayout(manners);
   m_sign = addField(tr("Sign of the second person"), QStringLiteral("signField"));
-  m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
-  m_pin->setEchoMode(QLineEdit::Password);
+  m_pin = addPin(tr("PIN"), QStringLiteral("pinField"));
   m_tool = addField(tr("Wrench, as marked on it"), QStringLiteral("toolField"));
   m_setting = addField(tr("Setting, as it stands on the wrench"), QStringLiteral("settingField"));
   column()->addStretch(1);

@@ -51,6 +51,13 @@ Result<Receipt> Workspace::enter(const Id& job, const QString& sign, Body body, 
   return receipt;
 }
 
+Result<void> Workspace::vouch(const Id& job, const QString& lead, const QString& pin) {
+  if (pin.isEmpty())
+    return fail(ErrorCode::WrongPin, "pin", "", "the PIN of the lead is missing", "let the lead enter it");
+  PinGate gate(m_shop->database(), m_shop->people());
+  return gate.check(fromQt(lead), fromQt(pin), job, m_clock.now());
+}
+
 Result<void> Workspace::createShop(const NewShop& wanted) {
   CW_TRY(lead, founder(fromQt(wanted.leadSign), fromQt(wanted.leadName), fromQt(wanted.leadPin)));
   const QString keyFile = toQt(usualKeyFile(fromQt(wanted.file)).string());

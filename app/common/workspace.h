@@ -47,6 +47,8 @@ class Workspace final : public QObject {
                          const QString& supervisor = {});
   Result<Receipt> enter(const Id& job, const QString& sign, Body body, const QString& supervisor = {},
                         const std::optional<QString>& pin = std::nullopt);
+  /// Checks name and PIN of a lead who gives their word in a job, or before one begins.
+  Result<void> vouch(const Id& job, const QString& lead, const QString& pin);
   /// Seals a finished job with the shop's secret key from the key file of the settings.
   Result<void> seal(const Id& job);
 

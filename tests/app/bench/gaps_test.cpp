@@ -65,13 +65,28 @@ TEST_P(GapsAtTheBench, AreTakenBackOneByOneAndRefusedWhereTheyAreNone) {
   typeGaps({"1.2"});
   type("gapField", "0.05 in");
   key(Qt::Key_Return);
-  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), HasSubstr("2:\u00a0" "0.05"));
+  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), HasSubstr("2:\u00a0"
+                                                                      "0.05"));
   QTest::mouseClick(visible<QPushButton>("takeBackButton"), Qt::LeftButton);
-  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), testing::Not(HasSubstr("2:\u00a0" "0.05")));
+  EXPECT_THAT(fromQt(visible<QLabel>("gapsTaken")->text()), testing::Not(HasSubstr("2:\u00a0"
+                                                                                   "0.05")));
   type("gapField", "wide");
   key(Qt::Key_Return);
   EXPECT_THAT(said(), HasSubstr("wide"));
   EXPECT_THAT(gapsText(), HasSubstr("place 2"));
+}
+
+TEST_P(GapsAtTheBench, ThatCannotBeBroughtEvenAreLetBeByALeadWithTheirPin) {
+  walkToGaps();
+  typeGaps({"1.2", "1.2", "2.4", "1.2"});
+  type("leadField", "lena");
+  type("reasonField", "the flange is bent");
+  key(Qt::Key_Return);
+  EXPECT_THAT(said(), HasSubstr("PIN of the lead is missing"));
+  type("leadPinField", "2468");
+  key(Qt::Key_Return);
+  EXPECT_EQ(std::get<GapsRead>(job().last()->body).allowedBy, "lena") << said();
+  EXPECT_EQ(run().stage(), Stage::SetTool);
 }
 
 INSTANTIATE_TEST_SUITE_P(Schemes, GapsAtTheBench, testing::Values(Scheme::Light, Scheme::Dark), schemeName);

@@ -77,6 +77,9 @@ TEST_P(QuickJointAtTheBench, ThatTheGuardStopsAsksForALead) {
   EXPECT_EQ(visible<QLineEdit>("printedField")->text(), QStringLiteral("60-70 ft-lb"));  // nothing is lost
   choose("leadChoice", QStringLiteral("Lena Fjord"));
   start();
+  EXPECT_THAT(formSaid(), testing::HasSubstr("PIN of the lead is missing"));
+  type("leadPinField", "2468");
+  start();
   EXPECT_THAT(formSaid(), testing::HasSubstr("reason"));
   type("reasonField", "a test piece to be broken");
   start();

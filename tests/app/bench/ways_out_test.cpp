@@ -61,15 +61,35 @@ TEST_P(WaysOutOfTheBench, ARefusedWrenchNeedsALeadsWord) {
   EXPECT_FALSE(visible<QPushButton>("mainButton")->isEnabled());
   picture("wrench_refused");
   type("leadField", "mira");
+  type("leadPinField", "2468");
   type("reasonField", "the other one is broken");
   enterIn("reasonField");
   EXPECT_THAT(said(), HasSubstr("no shop lead"));
   type("leadField", "lena");
-  enterIn("leadField");
+  type("leadPinField", "0000");
+  enterIn("leadPinField");
+  EXPECT_THAT(said(), HasSubstr("not the PIN"));
+  EXPECT_EQ(run().stage(), Stage::SetTool);
+  type("leadPinField", "2468");
+  enterIn("leadPinField");
   ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal) << said();
   const auto& set = std::get<ToolSet>(job().last()->body);
   EXPECT_EQ(set.tool, "T-08");
   EXPECT_EQ(set.allowedBy, "lena");
+}
+
+TEST_P(WaysOutOfTheBench, ADeviationNeedsTheLeadsPin) {
+  start();
+  chooseWay("deviation");
+  type("whatField", "the old gasket stays");
+  type("reasonField", "no new one to be had");
+  type("leadField", "lena");
+  type("leadPinField", "1111");
+  enterIn("leadPinField");
+  EXPECT_THAT(said(), HasSubstr("not the PIN"));
+  type("leadPinField", "2468");
+  enterIn("leadPinField");
+  EXPECT_EQ(std::get<Deviated>(job().last()->body).allowedBy, "lena") << said();
 }
 
 TEST_P(WaysOutOfTheBench, AParkedJobStartsItsJointAgain) {

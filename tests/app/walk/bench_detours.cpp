@@ -46,6 +46,7 @@ void BenchWalk::refusedWrench() {
     if (shown<QLineEdit>("leadField") == nullptr) continue;
     look(QStringLiteral("wrench refused"));
     type("leadField", QStringLiteral("mira"));
+    type("leadPinField", QStringLiteral("2468"));
     type("reasonField", QStringLiteral("the other one is broken"));
     press("mainButton");
     look(QStringLiteral("wrench refused, no lead"));
