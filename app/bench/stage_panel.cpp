@@ -3,9 +3,9 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "app/bench/bench_column.h"
 #include "app/bench/gaps_panel.h"
 #include "app/bench/step_panels.h"
 #include "app/bench/tighten_panels.h"
@@ -63,9 +63,9 @@ void StagePanel::addGap() {
   m_column->addSpacing(std::max(0, touchGap(*this) - m_column->spacing()));
 }
 
-void StagePanel::reveal(QWidget& part) {
+void StagePanel::keepInView(QWidget& part) {
   for (QWidget* parent = parentWidget(); parent != nullptr; parent = parent->parentWidget())
-    if (auto* area = qobject_cast<QScrollArea*>(parent)) return area->ensureWidgetVisible(&part);
+    if (auto* column = qobject_cast<BenchColumn*>(parent)) return column->keepInView(&part);
 }
 
 void StagePanel::setShown(QLineEdit* field, bool shown) {

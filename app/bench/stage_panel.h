@@ -68,7 +68,7 @@ class StagePanel : public QWidget {
   LeadsWord addLeadsWord(const QString& lead, const QString& reason);
   QPushButton* addButton(const QString& text, const QString& objectName);
   void addGap();                                ///< between two things that are touched
-  void reveal(QWidget& part);                   ///< scrolls to it
+  void keepInView(QWidget& part);               ///< in a low window
   void setShown(QLineEdit* field, bool shown);  ///< with its label
   void setShown(const LeadsWord& word, bool shown);
 

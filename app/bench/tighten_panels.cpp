@@ -3,7 +3,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -134,7 +133,7 @@ bool ToolPanel::asksALead() const {
 
 void ToolPanel::showLeadsWord() {
   setShown(m_word, asksALead());
-  if (asksALead()) QTimer::singleShot(0, this, [this] { reveal(*m_word.reason); });
+  keepInView(asksALead() ? static_cast<QWidget&>(*m_word.reason) : *this);
   emit changed();
 }
 

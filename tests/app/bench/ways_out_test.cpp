@@ -60,6 +60,10 @@ TEST_P(WaysOutOfTheBench, ARefusedWrenchNeedsALeadsWord) {
   EXPECT_THAT(fromQt(tools->currentItem()->text()), HasSubstr("T-08"));
   EXPECT_FALSE(visible<QPushButton>("mainButton")->isEnabled());
   picture("wrench_refused");
+  for (const char* name : {"leadField", "leadPinField", "reasonField"}) {
+    const auto* field = visible<QLineEdit>(name);
+    EXPECT_EQ(field->visibleRegion().boundingRect(), field->rect()) << name;
+  }
   type("leadField", "mira");
   type("leadPinField", "2468");
   type("reasonField", "the other one is broken");
