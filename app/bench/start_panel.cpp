@@ -2,9 +2,11 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include <QSignalBlocker>
 
 #include "app/bench/shop_choices.h"
 #include "app/common/wording.h"
+#include "core/procedure/model_fit.h"
 
 namespace cw {
 namespace {
@@ -44,6 +46,8 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent)
   m_supervisor = addChoice(tr("Supervised by"), "supervisorChoice", Width::Whole);
   m_pin = addPin("pinField");
   connect(this, &BenchForm::acted, this, &StartPanel::start);
+  connect(m_machine, &QComboBox::currentTextChanged, this, &StartPanel::offerSheets);
+  connect(m_sheet, &QComboBox::currentIndexChanged, this, &StartPanel::judgeSheet);
   connect(m_reason, &QComboBox::currentIndexChanged, this, &StartPanel::refresh);
   connect(m_person, &QComboBox::currentIndexChanged, this, &StartPanel::refresh);
 }
@@ -51,21 +55,46 @@ StartPanel::StartPanel(Workspace& workspace, QWidget* parent)
 void StartPanel::present() {
   say({});
   for (QLineEdit* field : {m_workOrder, m_hours, m_pin}) field->clear();
-  m_sheet->clear();
-  m_sheets.clear();
+  m_issued.clear();
   if (const auto sheets = m_workspace.shop().sheets().all())
     for (const SheetRow& row : *sheets)
-      if (row.status == SheetStatus::Issued) {
-        m_sheets.push_back(row);
-        m_sheet->addItem(tr("%1, rev %2").arg(toQt(row.title), toQt(row.revision)));
-      }
+      if (row.status == SheetStatus::Issued) m_issued.push_back(row);
   fillRecords(*m_parent, m_workspace.shop());
   fillMachines(*m_machine, m_workspace.shop());
   fillWorkers(*m_person, m_workspace.shop());
   fillWorkers(*m_supervisor, m_workspace.shop(), true);
-  if (m_sheets.empty()) say(tr("No sheet is issued yet; a trainer issues one first."));
+  offerSheets();
+  if (m_issued.empty()) say(tr("No sheet is issued yet; a trainer issues one first."));
   refresh();
   m_workOrder->setFocus();
+}
+
+std::string StartPanel::machineModel() const {
+  const auto machine = m_workspace.shop().machines().find(machineIn(*m_machine));
+  return machine ? machine->model : std::string();
+}
+
+void StartPanel::offerSheets() {
+  const std::string model = machineModel();
+  const QSignalBlocker quiet(m_sheet);
+  m_sheet->clear();
+  for (const bool other : {false, true})
+    for (const SheetRow& row : m_issued)
+      if (forAnotherModel(row.model, model).has_value() == other)
+        m_sheet->addItem(tr("%1, rev %2, for %3").arg(toQt(row.title), toQt(row.revision), toQt(row.model)),
+                         static_cast<int>(&row - m_issued.data()));
+  judgeSheet();
+}
+
+const SheetRow* StartPanel::chosenSheet() const {
+  return m_sheet->currentIndex() < 0 ? nullptr
+                                     : &m_issued[static_cast<std::size_t>(m_sheet->currentData().toInt())];
+}
+
+void StartPanel::judgeSheet() {
+  const SheetRow* sheet = chosenSheet();
+  const auto other = sheet != nullptr ? forAnotherModel(sheet->model, machineModel()) : std::nullopt;
+  say(other ? worded(*other) : QString());
 }
 
 void StartPanel::refresh() {
@@ -74,10 +103,10 @@ void StartPanel::refresh() {
 }
 
 void StartPanel::start() {
-  const int sheet = m_sheet->currentIndex();
-  if (sheet < 0) return;
+  const SheetRow* sheet = chosenSheet();
+  if (sheet == nullptr) return;
   Beginning beginning;
-  beginning.sheetDigest = m_sheets[static_cast<std::size_t>(sheet)].digest;
+  beginning.sheetDigest = sheet->digest;
   beginning.by = fromQt(m_person->currentData().toString());
   beginning.pin = fromQt(m_pin->text());
   if (isApprentice(m_workspace, *m_person))

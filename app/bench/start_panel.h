@@ -17,11 +17,15 @@ class StartPanel final : public BenchForm {
  private:
   void start();
   void refresh();
+  void offerSheets();  ///< those for this machine first
+  void judgeSheet();
+  std::string machineModel() const;
+  const SheetRow* chosenSheet() const;
 
   Workspace& m_workspace;
   QComboBox *m_sheet, *m_machine, *m_reason, *m_parent, *m_person, *m_supervisor;
   QLineEdit *m_workOrder, *m_hours, *m_pin;
-  std::vector<SheetRow> m_sheets;
+  std::vector<SheetRow> m_issued;
 };
 
 }  // namespace cw

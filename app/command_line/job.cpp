@@ -6,6 +6,7 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/job_enter.h"
 #include "app/command_line/open_shop.h"
+#include "core/procedure/model_fit.h"
 #include "core/record/key.h"
 #include "core/record/verify.h"
 #include "core/store/file_io.h"
@@ -62,6 +63,11 @@ Result<Reply> start(const StartOptions& start, const Options& options, Terminal&
   Reply reply;
   reply.json.set("job", beginning.job.text()).set("sequence", receipt.sequence).set("hash", receipt.hash);
   reply.lines = {beginning.job.text()};
+  CW_TRY(job, shop->ledger().job(beginning.job));
+  if (const auto other = forAnotherModel(job->sheet.model, job->start.model)) {
+    reply.json.set("caution", plain(*other));
+    terminal.err << "caution: " << plain(*other) << "\n";
+  }
   return reply;
 }
 

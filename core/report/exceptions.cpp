@@ -2,6 +2,7 @@
 
 #include <map>
 
+#include "core/procedure/model_fit.h"
 #include "core/report/describe.h"
 #include "core/units/format.h"
 
@@ -26,6 +27,8 @@ Message headingOf(ExceptionKind kind) {
       return "Not independent";
     case ExceptionKind::NoIssuedSheet:
       return "No issued sheet";
+    case ExceptionKind::OtherModel:
+      return "Sheet for another machine";
     case ExceptionKind::WouldNotRun:
       return "Would not run by finger";
     case ExceptionKind::Repair:
@@ -91,6 +94,8 @@ class Finder {
     if (body.quick)
       add(ExceptionKind::NoIssuedSheet, "This is a quick joint: no issued sheet stands behind its values.");
     if (!body.guardAllowedBy.empty()) addEntry(ExceptionKind::NoIssuedSheet);
+    if (const auto other = forAnotherModel(m_job.sheet.model, body.model))
+      add(ExceptionKind::OtherModel, *other);
   }
   void look(const CheckMade& body) { addIf(body.answer == Answer::No, ExceptionKind::AnsweredNo); }
   void look(const Measured& body) { addIf(outsideLimits(m_job, body), ExceptionKind::OutOfTolerance); }

@@ -20,6 +20,7 @@ enum class ExceptionKind {
   Disagreement,
   NotIndependent,
   NoIssuedSheet,
+  OtherModel,
   WouldNotRun,
   Repair,
   TakenApart,
