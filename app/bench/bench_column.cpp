@@ -1,5 +1,6 @@
 #include "app/bench/bench_column.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QScrollBar>
 #include <algorithm>
@@ -16,6 +17,7 @@ BenchColumn::BenchColumn(QWidget* content, QWidget* parent) : QScrollArea(parent
 
 void BenchColumn::keepInView(QWidget* part) {
   m_part = part;
+  verticalScrollBar()->setValue(0);
   bringIntoView();
 }
 
@@ -32,10 +34,14 @@ void BenchColumn::resizeEvent(QResizeEvent* event) {
 }
 
 void BenchColumn::bringIntoView() {
-  if (m_part == nullptr) return verticalScrollBar()->setValue(0);
-  const int top = m_part->mapTo(widget(), QPoint()).y();
-  const int needed = top + m_part->height() - viewport()->height();
-  verticalScrollBar()->setValue(std::clamp(needed, 0, top));
+  if (m_part != nullptr) {
+    const int top = m_part->mapTo(widget(), QPoint()).y();
+    const int needed = top + m_part->height() - viewport()->height();
+    verticalScrollBar()->setValue(std::clamp(needed, 0, top));
+  }
+  // Where somebody types stays in view before all else.
+  QWidget* typed = QApplication::focusWidget();
+  if (typed != nullptr && widget()->isAncestorOf(typed)) ensureWidgetVisible(typed);
 }
 
 }  // namespace cw

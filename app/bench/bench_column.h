@@ -4,8 +4,8 @@
 
 namespace cw {
 
-/// A column of the bench. In a low window it scrolls, and can keep one part of it in view, whatever stands
-/// above.
+/// A column of the bench. In a low window it scrolls, and keeps one part of it in view, whatever stands
+/// above, and what has the keyboard.
 class BenchColumn final : public QScrollArea {
   Q_OBJECT
 

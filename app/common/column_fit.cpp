@@ -48,7 +48,7 @@ WordWidths wordWidthsOf(const QString& text, const QFontMetrics& metrics) {
 }
 
 /// The least width in which a text takes so many lines at most; in the widest there are as many as it has.
-int widthFor(const WordWidths& text, int lines) {
+int widthOf(const WordWidths& text, int lines) {
   int least = text.widest(), enough = least;
   while (text.linesIn(enough) > std::max<int>(lines, static_cast<int>(text.lines.size())))
     least = enough, enough += std::max(enough / 2, 1);
@@ -88,28 +88,42 @@ bool ColumnFit::eventFilter(QObject* watched, QEvent* event) {
   return QObject::eventFilter(watched, event);
 }
 
-/// The width of a column in which none of its rows takes more lines.
-int ColumnFit::widthOf(int column, int lines) const {
+/// What decides a column's width, measured once for all the widths that are tried.
+struct ColumnFit::Measured {
+  int heading;
+  std::vector<WordWidths> cells;
+
+  /// The width in which no row takes more lines.
+  int widthFor(int lines) const {
+    int out = heading;
+    for (const WordWidths& cell : cells) out = std::max(out, widthOf(cell, lines));
+    return out + kCellMargin;
+  }
+};
+
+ColumnFit::Measured ColumnFit::measured(int column) const {
   const QAbstractItemModel& model = *m_list.model();
   // The heading's sign of sorting takes a letter's room.
-  int out = m_list.horizontalHeader()->fontMetrics().horizontalAdvance(
-                model.headerData(column, Qt::Horizontal).toString()) +
-            kCellMargin;
-  const QFontMetrics metrics = m_list.fontMetrics();
+  Measured out{m_list.horizontalHeader()->fontMetrics().horizontalAdvance(
+                   model.headerData(column, Qt::Horizontal).toString()) +
+                   kCellMargin,
+               {}};
   for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
-    out = std::max(out, widthFor(wordWidthsOf(model.index(row, column).data().toString(), metrics), lines));
-  return out + kCellMargin;
+    out.cells.push_back(wordWidthsOf(model.index(row, column).data().toString(), m_list.fontMetrics()));
+  return out;
 }
 
 void ColumnFit::fit() {
   const int count = m_list.model()->columnCount(), room = m_list.viewport()->width();
   if (count == 0) return;
-  std::vector<int> shown(static_cast<std::size_t>(count));
-  std::iota(shown.begin(), shown.end(), 0);
+  std::vector<Measured> columns;
+  std::vector<int> shown;
+  for (int column = 0; column < count; ++column) columns.push_back(measured(column)), shown.push_back(column);
   Widths widths;
   for (int lines = 1;; ++lines) {
     widths.clear();
-    for (const int column : shown) widths.push_back(widthOf(column, lines));
+    for (const int column : shown)
+      widths.push_back(columns[static_cast<std::size_t>(column)].widthFor(lines));
     if (sumOf(widths) <= room || lines == kMostLines) break;
     if (lines < kEasyLines || shown.size() <= 2) continue;
     shown.erase(shown.end() - 2);

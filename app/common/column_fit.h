@@ -19,7 +19,8 @@ class ColumnFit final : public QObject {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  int widthOf(int column, int lines) const;
+  struct Measured;
+  Measured measured(int column) const;
 
   QTableView& m_list;
 };
