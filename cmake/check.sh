@@ -9,7 +9,7 @@ top=$(cd "$(dirname "$0")/.." && pwd)
 # shellcheck disable=SC2086
 need $run_packages $check_packages
 
-export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 TZ=UTC ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1
+export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 TZ=UTC ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1:malloc_context_size=12
 export LSAN_OPTIONS=suppressions=$top/cmake/leaks.txt
 sanitised=$top/build-check
 say "building the tests, sanitised"

@@ -1,6 +1,9 @@
 #include <gtest/gtest.h>
 #include <sodium.h>
 
+#include <iostream>
+#include <map>
+
 #include "core/base/resource.h"
 #include "core/record/record_file.h"
 #include "core/record/verify.h"
@@ -95,16 +98,13 @@ TEST(AnyLine, AtAnyPointOfAJobIsAllowedOrRefusedInOneSentence) {
   std::cout << read << " lines judged at " << walked.size() << " points, " << judged << " refused\n";
 }
 
-/// The record with one field of one entry's body given another value, hashed and signed anew by somebody who
-/// has the key.
-std::string forged(Json record, std::size_t row, const std::string& field, const Json& value) {
-  const auto file = readRecordFile(record);
-  Digest head = genesis(file->shop, file->job, sha256(file->sheet));
+/// The record with one field of one entry's body given another value, hashed from there on and signed anew by
+/// somebody who has the key. `head` is what the chain comes to before that entry.
+std::string forged(Json record, Digest head, std::size_t row, const std::string& field, const Json& value) {
   Json::Array& rows = *record.object()->at("entries").array();
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    Json& entry = rows[i].object()->at("entry");
-    if (i == row) entry.object()->at("body").set(field, value);
-    head = entryHash(head, canonical(entry));
+  rows[row].object()->at("entry").object()->at("body").set(field, value);
+  for (std::size_t i = row; i < rows.size(); ++i) {
+    head = entryHash(head, canonical(rows[i].object()->at("entry")));
     rows[i].set("hash", hex(head));
   }
   record.set("head", hex(head));
@@ -131,17 +131,25 @@ TEST(AnyForgedField, IsReadWithoutHarm) {
                                  Json(Json::Object{}),
                                  Json(Json::Array{Json("77")})};
   const Json::Array& rows = *record.find("entries")->array();
+  const auto file = readRecordFile(record);
+  Digest head = genesis(file->shop, file->job, sha256(file->sheet));
   int forgeries = 0, refused = 0;
-  for (std::size_t row = 0; row < rows.size(); ++row)
-    for (const auto& [field, was] : *rows[row].find("entry")->find("body")->object())
-      for (const Json& value : values) {
-        const std::string bytes = forged(record, row, field, value);
+  std::map<std::string, int> seen;
+  for (const Json& kept : rows) {
+    const std::size_t row = static_cast<std::size_t>(&kept - rows.data());
+    const Json& entry = *kept.find("entry");
+    const bool isLikeTwoBefore = ++seen[*entry.find("kind")->string()] > 2;
+    for (const auto& [field, was] : *entry.find("body")->object())
+      for (const Json& value : isLikeTwoBefore ? std::vector<Json>{} : values) {
+        const std::string bytes = forged(record, head, row, field, value);
         const Verification found = verifyRecord(bytes, key);
         if (!found.good()) EXPECT_FALSE(sentence(found.problems.front()).empty());
         refused += found.good() ? 0 : 1;
         (void)readRecord(bytes);
         ++forgeries;
       }
+    head = entryHash(head, canonical(entry));
+  }
   EXPECT_GT(refused, forgeries / 2);
   std::cout << forgeries << " forged fields read, " << refused << " refused by the rules\n";
 }
