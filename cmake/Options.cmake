@@ -2,7 +2,7 @@
 option(CW_BUILD_TESTS "Build the tests and benchmarks" ON)
 option(CW_WERROR "Warnings are errors" ON)
 option(CW_FUZZ "Build the libFuzzer targets (needs clang)" OFF)
-set(CW_FUZZ_RUNS 1000 CACHE STRING "Inputs that each libFuzzer test tries")
+set(CW_FUZZ_RUNS 500 CACHE STRING "Inputs that each libFuzzer test tries")
 set(CW_SANITIZE "" CACHE STRING "Sanitizers as a list for -fsanitize, e.g. address,undefined")
 
 if(NOT CMAKE_BUILD_TYPE)
