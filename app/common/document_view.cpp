@@ -6,11 +6,17 @@
 #include <QResizeEvent>
 #include <QScrollBar>
 #include <QTextDocumentFragment>
+#include <algorithm>
 
 #include "app/common/document_objects.h"
 #include "app/common/wording.h"
 
 namespace cw {
+namespace {
+
+constexpr qreal kLeastRoom = 40;  ///< pixels; a view squeezed to less cuts its text and keeps its columns
+
+}  // namespace
 
 DocumentView::DocumentView(QWidget* parent) : QTextBrowser(parent) {
   setFrameShape(QFrame::NoFrame);
@@ -54,7 +60,8 @@ void DocumentView::resizeEvent(QResizeEvent* event) {
 /// With a scroll bar or without, so that it does not come and go with what is written for it.
 qreal DocumentView::room() const {
   const bool scrolls = verticalScrollBarPolicy() != Qt::ScrollBarAlwaysOff;
-  return width() - (scrolls ? verticalScrollBar()->sizeHint().width() : 0) - 2 * document()->documentMargin();
+  const int bar = scrolls ? verticalScrollBar()->sizeHint().width() : 0;
+  return std::max(kLeastRoom, width() - bar - 2 * document()->documentMargin());
 }
 
 void DocumentView::rebuild() {

@@ -9,6 +9,7 @@
 #include "core/report/describe.h"
 #include "core/report/record_words.h"
 #include "core/units/format.h"
+#include "core/units/percent.h"
 
 namespace cw {
 namespace {
@@ -41,7 +42,7 @@ Facts markings(const TorqueTool& tool, std::chrono::year_month_day today) {
     add(ToolText::tr("Scale"),
         fromQt(ToolText::tr("%1, marked every %2")
                    .arg(toQt(rangeText(scale.low, scale.high)), toQt(text(scale.graduation)))));
-  add(ToolText::tr("Deviation"), "±" + percentText(tool.deviation));
+  add(ToolText::tr("Deviation"), "±" + percentOf(tool.deviation));
   add(ToolText::tr("Kind"), tool.type == ToolType::Setting ? fromQt(ToolText::tr("is set, and signals"))
                                                            : fromQt(ToolText::tr("shows the torque")));
   add(ToolText::tr("ISO 6789 class"), tool.isoClass);

@@ -5,6 +5,7 @@
 #include "app/library/row_facts.h"
 #include "core/fastener/catalogue.h"
 #include "core/report/record_words.h"
+#include "core/units/percent.h"
 
 namespace cw {
 namespace {
@@ -59,7 +60,7 @@ Section allSizes(const Catalogue& catalogue, const Grade& grade) {
 }
 
 std::string percent(double share) {
-  return "±" + percentText(share);
+  return "±" + percentOf(share);
 }
 
 }  // namespace

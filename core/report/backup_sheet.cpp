@@ -1,6 +1,7 @@
 #include "core/report/paper_sheet.h"
 #include "core/report/record_words.h"
 #include "core/units/format.h"
+#include "core/units/percent.h"
 
 namespace cw {
 namespace {
@@ -149,9 +150,9 @@ class SheetWriter {
                 true};
     const auto add = [&](std::string what) { table.rows.push_back({{std::move(what)}, {}, {}, {}}); };
     if (plan.byHand) add(tr("Run to the face by finger"));
-    if (plan.snug) add(tr({"Snug, at most %1 of the target", {percentText(*plan.snug)}}));
+    if (plan.snug) add(tr({"Snug, at most %1 of the target", {percentOf(*plan.snug)}}));
     for (const double share : plan.shares)
-      if (share < 1) add(tr({"Pass at %1 of the target", {percentText(share)}}));
+      if (share < 1) add(tr({"Pass at %1 of the target", {percentOf(share)}}));
     if (plan.check) add(tr("Check pass, round by round until nothing moves"));
     return table;
   }

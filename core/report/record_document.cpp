@@ -9,6 +9,7 @@
 #include "core/report/record_summary.h"
 #include "core/report/record_words.h"
 #include "core/units/format.h"
+#include "core/units/percent.h"
 
 namespace cw {
 namespace {
@@ -81,7 +82,7 @@ class RecordWriter {
     for (const Scale& scale : tool.scales)
       facts.add("Scale",
                 tr({"%1, marked every %2", {rangeText(scale.low, scale.high), text(scale.graduation)}}));
-    facts.add("Deviation", "±" + percentText(tool.deviation));
+    facts.add("Deviation", "±" + percentOf(tool.deviation));
     if (tool.leftHand) facts.add("Direction", tr("also calibrated anticlockwise"));
     if (tool.cyclesDue > 0)
       facts.add("Cycles", tr({"%1 of %2", {std::to_string(tool.cycles), std::to_string(tool.cyclesDue)}}));
@@ -92,7 +93,7 @@ class RecordWriter {
   void addCalibration(FactList& facts, const Calibration& last) const {
     facts.add("Calibration",
               tr({"%1 on %2, due %3, uncertainty %4",
-                  {last.certificate, isoDate(last.date), isoDate(last.due), percentText(last.uncertainty)}}));
+                  {last.certificate, isoDate(last.date), isoDate(last.due), percentOf(last.uncertainty)}}));
     for (const CalibrationPoint& point : last.points)
       facts.add({},
                 tr({"at %1 found %2, left %3", {text(point.setting), text(point.found), text(point.left)}}));

@@ -20,10 +20,6 @@ std::string rangeText(const StatedTorque& low, const StatedTorque& high) {
   return low == high ? text(low) : low.digits + "–" + text(high);
 }
 
-std::string percentText(double share) {
-  return significant(share * 100, 3) + kUnitSpace + "%";
-}
-
 Message deference() {
   return "The record says what was done; it does not certify the machine. The maker's manual, local codes "
          "and "

@@ -18,9 +18,6 @@ std::string torqueText(const StatedTorque& torque);
 /// "60–70 in·lbf"; one value where both ends are the same; nothing where an end is missing.
 std::string rangeText(const StatedTorque& low, const StatedTorque& high);
 
-/// A share as a percentage: "4 %".
-std::string percentText(double share);
-
 /// What the record is not: stands on its summary and at its end.
 Message deference();
 

@@ -6,6 +6,7 @@
 #include "core/procedure/words.h"
 #include "core/report/record_words.h"
 #include "core/units/format.h"
+#include "core/units/percent.h"
 
 namespace cw {
 namespace {
@@ -110,8 +111,8 @@ class SheetReader {
   std::string passesText(const PassPlan& plan) const {
     std::vector<std::string> out;
     if (plan.byHand) out.push_back(tr("to the face by finger"));
-    if (plan.snug) out.push_back(tr({"snug at %1", {percentText(*plan.snug)}}));
-    for (const double share : plan.shares) out.push_back(percentText(share));
+    if (plan.snug) out.push_back(tr({"snug at %1", {percentOf(*plan.snug)}}));
+    for (const double share : plan.shares) out.push_back(percentOf(share));
     if (plan.check)
       out.push_back(
           tr({"check pass until nothing moves, at most %1 rounds", {std::to_string(plan.check->limit)}}));

@@ -102,6 +102,22 @@ TEST(DocumentView, BreaksNoWordInAnyWidth) {
   }
 }
 
+TEST(DocumentView, KeepsItsTextWhereItIsSqueezedToNothing) {
+  const Document sheet = sheetDocument(test::sampleSheet(), plain);
+  DocumentView view;
+  view.resize(640, 480);
+  view.show();
+  view.present(sheet);
+  const QString before = view.toPlainText();
+  for (const int width : {80, 20, 1, 0}) {
+    view.resize(width, 400);
+    view.present(sheet);
+    EXPECT_TRUE(view.toPlainText().contains(QStringLiteral("Test pump"))) << width;
+  }
+  view.resize(640, 480);
+  EXPECT_EQ(view.toPlainText(), before);
+}
+
 TEST(DocumentView, WritesATableAsItsRowsWhereItHasNoRoom) {
   Document document = oneTable();
   auto& table = std::get<Table>(document.sections.front().blocks.front());
