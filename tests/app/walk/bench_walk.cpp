@@ -79,6 +79,10 @@ void BenchWalk::start(const QString& sheet) {
   auto* choice = shown<QComboBox>("sheetChoice");
   ASSERT_NE(choice, nullptr);
   choice->setCurrentIndex(choice->findText(sheet, Qt::MatchStartsWith));
+  look(QStringLiteral("sheet for another machine"));
+  auto* machine = shown<QComboBox>("machineChoice");
+  machine->setCurrentIndex(machine->findText(QStringLiteral("P-12"), Qt::MatchStartsWith));
+  choice->setCurrentIndex(choice->findText(sheet, Qt::MatchStartsWith));
   auto* person = shown<QComboBox>("personChoice");
   person->setCurrentIndex(person->findData(QStringLiteral("mira")));
   look(QStringLiteral("start"));
