@@ -12,10 +12,12 @@ function(cw_library name)
   target_link_libraries(${name} PUBLIC cw_options ${arg_LINKS})
 endfunction()
 
-# cw_test(name FOLDER f LINKS x y …): one GoogleTest program from all files in the folder, run as one test with WORDS.
+# cw_test(name FOLDERS f g … LINKS x y …): one GoogleTest program from all files in the folders, run as one test
+# with WORDS.
 function(cw_test name)
-  cmake_parse_arguments(arg "" "FOLDER;TIMEOUT" "LINKS;LABELS;WORDS" ${ARGN})
-  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${arg_FOLDER}/*.cpp)
+  cmake_parse_arguments(arg "" "TIMEOUT" "FOLDERS;LINKS;LABELS;WORDS" ${ARGN})
+  list(TRANSFORM arg_FOLDERS APPEND /*.cpp)
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${arg_FOLDERS})
   if(NOT sources)
     return()
   endif()

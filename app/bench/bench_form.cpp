@@ -8,9 +8,9 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "app/bench/bench_foot.h"
-#include "app/bench/touch.h"
 #include "app/common/tab_order.h"
+#include "app/run/bench_foot.h"
+#include "app/run/touch.h"
 
 namespace cw {
 

@@ -6,11 +6,11 @@
 #include "app/bench/in_hand.h"
 #include "app/bench/job_list.h"
 #include "app/bench/quick_panel.h"
-#include "app/bench/run_panel.h"
 #include "app/bench/sign_panel.h"
 #include "app/bench/start_panel.h"
-#include "app/common/measures.h"
 #include "app/common/tab_order.h"
+#include "app/look/measures.h"
+#include "app/run/run_panel.h"
 
 namespace cw {
 

@@ -6,12 +6,12 @@
 #include <algorithm>
 #include <utility>
 
-#include "app/bench/bench_foot.h"
-#include "app/common/document_view.h"
-#include "app/common/labels.h"
-#include "app/common/measures.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/documents/document_view.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
+#include "app/run/bench_foot.h"
 #include "core/report/record_document.h"
 
 namespace cw {

@@ -2,8 +2,8 @@
 
 #include <QStackedWidget>
 
-#include "app/bench/run_panel.h"
 #include "app/common/navigator.h"
+#include "app/run/run_panel.h"
 
 namespace cw {
 namespace {

@@ -6,11 +6,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/bench/touch.h"
-#include "app/common/labels.h"
-#include "app/common/style.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/look/labels.h"
+#include "app/look/style.h"
+#include "app/run/touch.h"
 #include "core/report/describe.h"
 
 namespace cw {

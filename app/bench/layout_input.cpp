@@ -5,9 +5,9 @@
 #include <QLineEdit>
 #include <numbers>
 
-#include "app/bench/touch.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/run/touch.h"
 
 namespace cw {
 namespace {

@@ -11,9 +11,9 @@
 
 #include "app/bench/layout_input.h"
 #include "app/bench/shop_choices.h"
-#include "app/bench/touch.h"
-#include "app/common/joint_view.h"
 #include "app/common/wording.h"
+#include "app/drawing/joint_view.h"
+#include "app/run/touch.h"
 #include "core/procedure/printed_torque.h"
 #include "core/procedure/sheet_file.h"
 #include "core/report/drawing.h"

@@ -1,7 +1,7 @@
 #pragma once
 #include "app/bench/bench_form.h"
-#include "app/bench/bench_session.h"
 #include "app/bench/quick_fields.h"
+#include "app/run/bench_session.h"
 
 namespace cw {
 

@@ -1,6 +1,6 @@
 #pragma once
 #include "app/bench/bench_form.h"
-#include "app/bench/bench_session.h"
+#include "app/run/bench_session.h"
 
 namespace cw {
 

@@ -3,9 +3,9 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/engine_reply.h"
-#include "core/joint/settling_course.h"
-#include "core/joint/settling_file.h"
 #include "core/pattern/share_text.h"
+#include "core/settling/settling_course.h"
+#include "core/settling/settling_file.h"
 #include "core/store/file_io.h"
 
 namespace cw {

@@ -2,21 +2,17 @@
 
 #include <QLocale>
 #include <QSettings>
-#include <algorithm>
 
 namespace cw {
 namespace {
 
-QVariant value(const char* key, const QVariant& otherwise = {}) {
-  return QSettings().value(QLatin1String(key), otherwise);
+QVariant value(const char* key) {
+  return QSettings().value(QLatin1String(key));
 }
 void setValue(const char* key, const QVariant& value) {
   QSettings().setValue(QLatin1String(key), value);
 }
 
-constexpr char kScheme[] = "look/scheme";
-constexpr char kTextScale[] = "look/textScale";
-constexpr char kDots[] = "look/dotsPerMillimetre";
 constexpr char kShopFile[] = "shop/file";
 constexpr char kKeyFile[] = "shop/key";
 constexpr char kPlace[] = "window/place";
@@ -30,28 +26,6 @@ QString unitKey(const QString& input) {
 }
 
 }  // namespace
-
-Scheme Settings::scheme() const {
-  return value(kScheme).toString() == QLatin1String("dark") ? Scheme::Dark : Scheme::Light;
-}
-void Settings::setScheme(Scheme scheme) {
-  setValue(kScheme, QLatin1String(scheme == Scheme::Dark ? "dark" : "light"));
-}
-
-double Settings::textScale() const {
-  return std::clamp(value(kTextScale, 1.0).toDouble(), 1.0, 2.0);
-}
-void Settings::setTextScale(double scale) {
-  setValue(kTextScale, std::clamp(scale, 1.0, 2.0));
-}
-
-double Settings::dotsPerMillimetre() const {
-  const double dots = value(kDots, 0.0).toDouble();
-  return dots >= 2 && dots <= 20 ? dots : 0;
-}
-void Settings::setDotsPerMillimetre(double dots) {
-  setValue(kDots, dots);
-}
 
 QString Settings::shopFile() const {
   return value(kShopFile).toString();

@@ -1,23 +1,14 @@
 #pragma once
 #include <QString>
 
-#include "app/common/colours.h"
+#include "app/look/look_settings.h"
 #include "core/units/parse.h"
 
 namespace cw {
 
 /// What this user set on this computer; nothing of the shop's. Each key stands once, here.
-class Settings {
+class Settings : public LookSettings {
  public:
-  Scheme scheme() const;
-  void setScheme(Scheme scheme);
-
-  double textScale() const;  ///< 1 to 2
-  void setTextScale(double scale);
-
-  double dotsPerMillimetre() const;  ///< as measured on the glass; 0: not measured
-  void setDotsPerMillimetre(double dots);
-
   QString shopFile() const;
   void setShopFile(const QString& path);
 

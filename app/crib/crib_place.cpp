@@ -5,11 +5,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/common/desk_page.h"
-#include "app/common/sign_form.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/crib/tool_words.h"
+#include "app/documents/desk_page.h"
+#include "app/fields/sign_form.h"
 #include "core/report/record_words.h"
 #include "core/store/file_io.h"
 

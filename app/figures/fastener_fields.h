@@ -1,6 +1,6 @@
 #pragma once
-#include "app/common/name_field.h"
-#include "app/common/quantity_field.h"
+#include "app/fields/name_field.h"
+#include "app/fields/quantity_field.h"
 #include "core/joint/guard.h"
 
 namespace cw {

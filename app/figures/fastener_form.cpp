@@ -2,7 +2,7 @@
 
 #include <QCoreApplication>
 
-#include "app/common/text_field.h"
+#include "app/fields/text_field.h"
 #include "core/report/outcome.h"
 #include "core/units/percent.h"
 

@@ -6,10 +6,10 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/common/labels.h"
-#include "app/common/measures.h"
 #include "app/common/tab_order.h"
 #include "app/figures/outcome_view.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
 
 namespace cw {
 namespace {

@@ -2,7 +2,7 @@
 #include <QScrollArea>
 #include <vector>
 
-#include "app/common/input_field.h"
+#include "app/fields/input_field.h"
 #include "app/figures/figure.h"
 #include "core/report/outcome.h"
 

@@ -4,10 +4,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/common/colours.h"
-#include "app/common/joint_room.h"
-#include "app/common/measures.h"
 #include "app/common/wording.h"
+#include "app/drawing/joint_room.h"
+#include "app/look/colours.h"
+#include "app/look/measures.h"
 
 namespace cw {
 namespace {

@@ -2,8 +2,8 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/joint/settling_way.h"
 #include "core/report/drawing.h"
+#include "core/settling/settling_way.h"
 
 namespace cw {
 

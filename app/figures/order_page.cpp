@@ -1,6 +1,6 @@
 #include "app/figures/order_page.h"
 
-#include "app/common/layout_editor.h"
+#include "app/layout/layout_editor.h"
 
 namespace cw {
 

@@ -4,14 +4,14 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/common/band_view.h"
-#include "app/common/labels.h"
-#include "app/common/measures.h"
-#include "app/common/style.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/drawing/band_view.h"
 #include "app/figures/figure.h"
 #include "app/figures/working_view.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
+#include "app/look/style.h"
 
 namespace cw {
 namespace {

@@ -8,16 +8,16 @@
 #include <QPushButton>
 #include <algorithm>
 
-#include "app/common/labels.h"
-#include "app/common/measures.h"
 #include "app/common/wording.h"
 #include "app/common/workspace.h"
 #include "app/figures/figure.h"
 #include "app/figures/step_player.h"
 #include "app/figures/trials_panel.h"
 #include "app/figures/way_panel.h"
-#include "core/joint/settling_file.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
 #include "core/report/settling_document.h"
+#include "core/settling/settling_file.h"
 #include "core/store/file_io.h"
 
 namespace cw {

@@ -2,8 +2,8 @@
 #include <QString>
 #include <vector>
 
-#include "core/joint/settling_examples.h"
-#include "core/joint/settling_way.h"
+#include "core/settling/settling_examples.h"
+#include "core/settling/settling_way.h"
 
 namespace cw {
 

@@ -4,7 +4,7 @@
 #include <QSlider>
 #include <QVBoxLayout>
 
-#include "app/common/flow_layout.h"
+#include "app/look/flow_layout.h"
 
 namespace cw {
 namespace {

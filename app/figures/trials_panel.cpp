@@ -5,9 +5,9 @@
 #include <QProgressBar>
 #include <QPushButton>
 
-#include "app/common/labels.h"
-#include "app/common/measures.h"
-#include "app/common/number_field.h"
+#include "app/fields/number_field.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
 #include "core/units/format.h"
 
 namespace cw {

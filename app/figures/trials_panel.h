@@ -3,9 +3,9 @@
 #include <memory>
 
 #include "app/figures/background_work.h"
-#include "core/joint/settling_examples.h"
-#include "core/joint/settling_trials.h"
-#include "core/joint/settling_way.h"
+#include "core/settling/settling_examples.h"
+#include "core/settling/settling_trials.h"
+#include "core/settling/settling_way.h"
 
 class QLabel;
 class QProgressBar;

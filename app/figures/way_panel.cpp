@@ -8,14 +8,14 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/common/document_view.h"
-#include "app/common/input_field.h"
-#include "app/common/labels.h"
-#include "app/common/measures.h"
-#include "app/common/order_form.h"
-#include "app/common/shares_text.h"
 #include "app/common/wording.h"
+#include "app/documents/document_view.h"
+#include "app/fields/input_field.h"
 #include "app/figures/load_view.h"
+#include "app/layout/order_form.h"
+#include "app/layout/shares_text.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
 #include "core/report/settling_document.h"
 
 namespace cw {

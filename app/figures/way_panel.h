@@ -2,7 +2,7 @@
 #include <QWidget>
 #include <optional>
 
-#include "core/joint/settling_way.h"
+#include "core/settling/settling_way.h"
 
 class QComboBox;
 class QLabel;

@@ -6,8 +6,8 @@
 #include <QVBoxLayout>
 #include <cmath>
 
-#include "app/common/document_view.h"
 #include "app/common/wording.h"
+#include "app/documents/document_view.h"
 #include "core/report/outcome.h"
 
 namespace cw {

@@ -2,7 +2,7 @@
 
 #include <QCoreApplication>
 
-#include "app/common/text_field.h"
+#include "app/fields/text_field.h"
 #include "app/figures/fastener_form.h"
 #include "core/report/figures.h"
 #include "core/units/percent.h"

@@ -5,9 +5,9 @@
 #include <QPushButton>
 
 #include "app/common/background.h"
-#include "app/common/desk_page.h"
-#include "app/common/sign_form.h"
 #include "app/common/wording.h"
+#include "app/documents/desk_page.h"
+#include "app/fields/sign_form.h"
 #include "app/library/import_words.h"
 #include "app/library/library_place.h"
 #include "app/library/row_form.h"

@@ -5,10 +5,10 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/common/desk_page.h"
-#include "app/common/sign_form.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/documents/desk_page.h"
+#include "app/fields/sign_form.h"
 #include "app/library/row_form.h"
 #include "app/library/row_words.h"
 #include "core/report/describe.h"
@@ -51,8 +51,10 @@ Section statesOf(const std::vector<LibraryRevision>& history) {
                {fromQt(LibraryPlace::tr("Remark")), 40}},
               {}};
   for (auto each = history.rbegin(); each != history.rend(); ++each)
-    table.rows.push_back(
-        {{timeText(each->deed.at)}, {fromQt(revisionText(each->event))}, {each->deed.by}, {each->deed.remark}});
+    table.rows.push_back({{timeText(each->deed.at)},
+                          {fromQt(revisionText(each->event))},
+                          {each->deed.by},
+                          {each->deed.remark}});
   return {fromQt(LibraryPlace::tr("History")), {std::move(table)}, false};
 }
 

@@ -7,12 +7,12 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "app/common/labels.h"
-#include "app/common/measures.h"
-#include "app/common/style.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
 #include "app/library/column_words.h"
+#include "app/look/labels.h"
+#include "app/look/measures.h"
+#include "app/look/style.h"
 
 namespace cw {
 namespace {

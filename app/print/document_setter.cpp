@@ -4,8 +4,8 @@
 #include <QPainter>
 #include <algorithm>
 
-#include "app/common/joint_painter.h"
 #include "app/common/wording.h"
+#include "app/drawing/joint_painter.h"
 #include "app/print/ink_colours.h"
 #include "app/print/set_text.h"
 #include "app/print/table_setter.h"

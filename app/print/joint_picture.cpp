@@ -4,8 +4,8 @@
 #include <QImage>
 #include <QPainter>
 
-#include "app/common/joint_painter.h"
-#include "app/common/measures.h"
+#include "app/drawing/joint_painter.h"
+#include "app/look/measures.h"
 #include "core/store/file_io.h"
 
 namespace cw {

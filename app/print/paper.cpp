@@ -2,7 +2,7 @@
 
 #include <QPaintDevice>
 
-#include "app/common/measures.h"
+#include "app/look/measures.h"
 
 namespace cw {
 namespace {

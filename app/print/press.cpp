@@ -3,7 +3,7 @@
 #include <QGuiApplication>
 #include <iostream>
 
-#include "app/common/fonts.h"
+#include "app/look/fonts.h"
 
 namespace cw {
 namespace {

@@ -6,11 +6,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/common/desk_page.h"
-#include "app/common/sign_form.h"
-#include "app/common/style.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/documents/desk_page.h"
+#include "app/fields/sign_form.h"
+#include "app/look/style.h"
 #include "app/print/record_pdf.h"
 #include "core/report/csv.h"
 #include "core/report/record_document.h"

@@ -6,11 +6,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/common/desk_page.h"
-#include "app/common/sign_form.h"
-#include "app/common/style.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/documents/desk_page.h"
+#include "app/fields/sign_form.h"
+#include "app/look/style.h"
 #include "app/print/document_pdf.h"
 #include "core/procedure/sheet_file.h"
 #include "core/report/paper_sheet.h"

@@ -10,10 +10,10 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "app/common/colours.h"
-#include "app/common/measures.h"
 #include "app/common/settings.h"
-#include "app/common/style.h"
+#include "app/look/colours.h"
+#include "app/look/measures.h"
+#include "app/look/style.h"
 #include "app/shell/places.h"
 
 namespace cw {

@@ -4,9 +4,9 @@
 #include <iostream>
 #include <string_view>
 
-#include "app/common/fonts.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
+#include "app/look/fonts.h"
 #include "app/shell/main_window.h"
 
 namespace cw {

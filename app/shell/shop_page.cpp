@@ -7,9 +7,9 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "app/common/style.h"
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
+#include "app/look/style.h"
 
 namespace cw {
 

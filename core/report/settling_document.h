@@ -1,7 +1,7 @@
 #pragma once
-#include "core/joint/settling_way.h"
 #include "core/report/document.h"
 #include "core/report/wording.h"
+#include "core/settling/settling_way.h"
 
 namespace cw {
 

@@ -7,12 +7,12 @@
 #include <QPushButton>
 #include <QTableView>
 
-#include "app/common/desk_page.h"
-#include "app/common/document_view.h"
 #include "app/common/navigator.h"
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "app/common/workspace.h"
+#include "app/documents/desk_page.h"
+#include "app/documents/document_view.h"
 #include "core/store/file_io.h"
 #include "tests/app/look.h"
 #include "tests/support/sample_shop.h"

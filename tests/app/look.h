@@ -4,10 +4,10 @@
 #include <QSet>
 #include <QWidget>
 
-#include "app/common/colours.h"
-#include "app/common/measures.h"
 #include "app/common/settings.h"
-#include "app/common/style.h"
+#include "app/look/colours.h"
+#include "app/look/measures.h"
+#include "app/look/style.h"
 
 namespace cw {
 

@@ -4,7 +4,7 @@
 #include <QApplication>
 #include <QSettings>
 
-#include "app/common/fonts.h"
+#include "app/look/fonts.h"
 #include "tests/support/temporary_folder.h"
 
 int main(int count, char** words) {

@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <ctime>
 
-#include "app/common/fonts.h"
+#include "app/look/fonts.h"
 #include "app/print/record_pdf.h"
 #include "tests/support/report_job.h"
 

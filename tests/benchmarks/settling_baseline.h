@@ -1,6 +1,6 @@
 #pragma once
-#include "core/joint/settling_model.h"
-#include "core/joint/settling_tightening.h"
+#include "core/settling/settling_model.h"
+#include "core/settling/settling_tightening.h"
 
 namespace cw {
 

@@ -1,8 +1,8 @@
 #pragma once
 #include <ctime>
 
-#include "core/joint/settling_joint.h"
-#include "core/joint/settling_tightening.h"
+#include "core/settling/settling_joint.h"
+#include "core/settling/settling_tightening.h"
 
 namespace cw {
 

@@ -6,8 +6,8 @@
 #include <chrono>
 #include <thread>
 
-#include "core/joint/settling_course.h"
-#include "core/joint/settling_trials.h"
+#include "core/settling/settling_course.h"
+#include "core/settling/settling_trials.h"
 #include "tests/benchmarks/settling_baseline.h"
 #include "tests/benchmarks/settling_joints.h"
 

@@ -6,8 +6,8 @@
 
 #include <cmath>
 
-#include "core/joint/settling_course.h"
-#include "core/joint/settling_passes.h"
+#include "core/settling/settling_course.h"
+#include "core/settling/settling_passes.h"
 
 namespace {
 

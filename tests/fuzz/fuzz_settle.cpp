@@ -1,8 +1,8 @@
 // Settle files: whatever the bytes, the answer is a joint whose loads are numbers, or one sentence.
 #include <cmath>
 
-#include "core/joint/settling_course.h"
-#include "core/joint/settling_file.h"
+#include "core/settling/settling_course.h"
+#include "core/settling/settling_file.h"
 #include "tests/fuzz/fuzz.h"
 #include "tests/fuzz/refusal.h"
 

@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "core/joint/settling_joint.h"
-#include "core/joint/settling_tightening.h"
+#include "core/settling/settling_joint.h"
+#include "core/settling/settling_tightening.h"
 
 namespace cw {
 

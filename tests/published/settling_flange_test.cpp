@@ -5,8 +5,8 @@
 
 #include <cmath>
 
-#include "core/joint/settling_course.h"
-#include "core/joint/settling_model.h"
+#include "core/settling/settling_course.h"
+#include "core/settling/settling_model.h"
 #include "tests/published/settling_flange_cases.h"
 
 namespace cw {

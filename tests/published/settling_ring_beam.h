@@ -2,7 +2,7 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
-#include "core/joint/settling_model.h"
+#include "core/settling/settling_model.h"
 
 namespace cw {
 

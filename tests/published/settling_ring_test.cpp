@@ -4,10 +4,10 @@
 
 #include <cmath>
 
-#include "core/joint/settling_course.h"
-#include "core/joint/settling_loosening.h"
-#include "core/joint/settling_targets.h"
 #include "core/pattern/order.h"
+#include "core/settling/settling_course.h"
+#include "core/settling/settling_loosening.h"
+#include "core/settling/settling_targets.h"
 #include "tests/published/settling_ring_beam.h"
 
 namespace cw {

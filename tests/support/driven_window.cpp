@@ -14,9 +14,9 @@
 #include <iostream>
 
 #include "app/bench/bench_place.h"
-#include "app/bench/run_panel.h"
-#include "app/common/fonts.h"
 #include "app/common/wording.h"
+#include "app/look/fonts.h"
+#include "app/run/run_panel.h"
 #include "app/shell/main_window.h"
 #include "tests/kill/next_words.h"
 

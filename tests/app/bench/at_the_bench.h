@@ -9,8 +9,8 @@
 #include <QTest>
 
 #include "app/bench/bench_place.h"
-#include "app/bench/run_panel.h"
 #include "app/common/wording.h"
+#include "app/run/run_panel.h"
 #include "tests/app/look.h"
 #include "tests/support/sample_shop.h"
 

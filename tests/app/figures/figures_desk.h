@@ -8,9 +8,9 @@
 #include <QStackedWidget>
 #include <QTest>
 
-#include "app/common/input_field.h"
 #include "app/common/wording.h"
 #include "app/common/workspace.h"
+#include "app/fields/input_field.h"
 #include "app/figures/figures_place.h"
 #include "tests/app/look.h"
 

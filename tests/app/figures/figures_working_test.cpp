@@ -3,7 +3,7 @@
 #include <cmath>
 #include <map>
 
-#include "app/common/document_view.h"
+#include "app/documents/document_view.h"
 #include "tests/app/figures/figures_desk.h"
 
 namespace cw {

@@ -1,4 +1,4 @@
-#include "app/common/layout_editor.h"
+#include "app/layout/layout_editor.h"
 #include "tests/app/figures/figures_desk.h"
 
 namespace cw {

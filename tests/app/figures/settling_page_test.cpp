@@ -12,14 +12,14 @@
 #include <QTest>
 #include <QTimer>
 
-#include "app/common/document_view.h"
-#include "app/common/order_form.h"
 #include "app/common/wording.h"
 #include "app/common/workspace.h"
+#include "app/documents/document_view.h"
 #include "app/figures/figure.h"
 #include "app/figures/load_view.h"
 #include "app/figures/step_player.h"
 #include "app/figures/trials_panel.h"
+#include "app/layout/order_form.h"
 #include "core/store/file_io.h"
 #include "tests/app/look.h"
 #include "tests/support/need.h"

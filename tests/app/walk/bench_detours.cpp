@@ -6,8 +6,8 @@
 #include <QListWidget>
 #include <QTest>
 
-#include "app/common/joint_view.h"
 #include "app/common/wording.h"
+#include "app/drawing/joint_view.h"
 #include "tests/app/walk/bench_walk.h"
 
 namespace cw {

@@ -1,6 +1,6 @@
 #pragma once
 #include "app/bench/bench_place.h"
-#include "app/bench/run_panel.h"
+#include "app/run/run_panel.h"
 #include "tests/app/walk/walk.h"
 
 class QComboBox;

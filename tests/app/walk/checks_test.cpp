@@ -12,7 +12,7 @@
 #include <QScrollArea>
 #include <QTableWidget>
 
-#include "app/common/measures.h"
+#include "app/look/measures.h"
 #include "tests/app/look.h"
 #include "tests/app/walk/bounds.h"
 #include "tests/app/walk/control_checks.h"

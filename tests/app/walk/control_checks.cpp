@@ -14,8 +14,8 @@
 #include <algorithm>
 #include <set>
 
-#include "app/common/colours.h"
-#include "app/common/style.h"
+#include "app/look/colours.h"
+#include "app/look/style.h"
 #include "tests/app/walk/bounds.h"
 #include "tests/app/walk/colour_count.h"
 

@@ -7,7 +7,7 @@
 #include <QTest>
 #include <algorithm>
 
-#include "app/common/input_field.h"
+#include "app/fields/input_field.h"
 #include "app/figures/figures_place.h"
 #include "tests/app/figure_looks.h"
 

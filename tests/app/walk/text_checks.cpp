@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <set>
 
-#include "app/common/colours.h"
+#include "app/look/colours.h"
 #include "tests/app/walk/bounds.h"
 #include "tests/app/walk/colour_count.h"
 

@@ -10,7 +10,7 @@
 #include <QThreadPool>
 #include <algorithm>
 
-#include "app/common/measures.h"
+#include "app/look/measures.h"
 #include "tests/app/walk/control_checks.h"
 #include "tests/app/walk/text_checks.h"
 

@@ -4,7 +4,7 @@
 #include <map>
 #include <vector>
 
-#include "app/common/colours.h"
+#include "app/look/colours.h"
 #include "app/shell/main_window.h"
 #include "tests/app/walk/complaint.h"
 #include "tests/app/walk/worst.h"

@@ -2,7 +2,7 @@
 
 #include <gmock/gmock.h>
 
-#include "core/joint/settling_examples.h"
+#include "core/settling/settling_examples.h"
 
 namespace cw {
 namespace {

@@ -1,0 +1,137 @@
+#include "app/run/stage_panel.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/common/wording.h"
+#include "app/run/bench_column.h"
+#include "app/run/gaps_panel.h"
+#include "app/run/step_panels.h"
+#include "app/run/tighten_panels.h"
+#include "app/run/touch.h"
+#include "app/run/witness_panel.h"
+
+namespace cw {
+
+StagePanel::StagePanel(BenchSession& session) : m_session(session), m_column(new QVBoxLayout(this)) {
+  m_column->setContentsMargins(0, 0, 0, 0);
+  m_column->setSpacing(8);
+}
+
+QLabel* StagePanel::addText(const QString& objectName) {
+  auto* label = new QLabel;
+  label->setObjectName(objectName);
+  label->setFont(fontOfHeight(bench::kTextHeight, this));
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  m_column->addWidget(label);
+  return label;
+}
+
+QLineEdit* StagePanel::addField(const QString& label, const QString& objectName, const QString& unit) {
+  auto* field = new QLineEdit;
+  field->setObjectName(objectName);
+  fitForTouch(*field, bench::kTextHeight);
+  m_column->addWidget(labelFor(*field, unit.isEmpty() ? label : tr("%1, in %2").arg(label, unit)));
+  m_column->addWidget(field);
+  connect(field, &QLineEdit::textChanged, this, &StagePanel::changed);
+  return field;
+}
+
+QLineEdit* StagePanel::addPin(const QString& label, const QString& objectName) {
+  QLineEdit* field = addField(label, objectName);
+  field->setEchoMode(QLineEdit::Password);
+  return field;
+}
+
+LeadsWord StagePanel::addLeadsWord(const QString& lead, const QString& reason) {
+  return {addField(lead, QStringLiteral("leadField")),
+          addPin(tr("PIN of the lead"), QStringLiteral("leadPinField")),
+          addField(reason, QStringLiteral("reasonField"))};
+}
+
+QPushButton* StagePanel::addButton(const QString& text, const QString& objectName) {
+  QPushButton* button = touchButton(text, objectName);
+  addGap();
+  m_column->addWidget(button, 0, Qt::AlignLeft);
+  return button;
+}
+
+void StagePanel::addGap() {
+  m_column->addSpacing(std::max(0, touchGap(*this) - m_column->spacing()));
+}
+
+void StagePanel::keepInView(QWidget& part) {
+  for (QWidget* parent = parentWidget(); parent != nullptr; parent = parent->parentWidget())
+    if (auto* column = qobject_cast<BenchColumn*>(parent)) return column->keepInView(&part);
+}
+
+void StagePanel::setShown(QLineEdit* field, bool shown) {
+  field->setVisible(shown);
+  for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
+    if (label->buddy() == field) label->setVisible(shown);
+}
+
+void StagePanel::setShown(const LeadsWord& word, bool shown) {
+  for (QLineEdit* field : {word.lead, word.pin, word.reason}) setShown(field, shown);
+}
+
+QString LeadsWord::sign() const {
+  return lead->text().trimmed();
+}
+
+std::string LeadsWord::why() const {
+  return fromQt(reason->text().trimmed());
+}
+
+bool LeadsWord::isGiven() const {
+  return !sign().isEmpty() && !pin->text().isEmpty() && !why().empty();
+}
+
+void LeadsWord::clear() const {
+  for (QLineEdit* field : {lead, pin, reason}) field->clear();
+}
+
+StagePanel* makeStagePanel(Stage stage, BenchSession& session) {
+  switch (stage) {
+    case Stage::Resume:
+      return new ResumePanel(session);
+    case Stage::ReadWarnings:
+      return new WarningsPanel(session);
+    case Stage::Act:
+      return new ActPanel(session);
+    case Stage::Check:
+      return new CheckPanel(session);
+    case Stage::Measure:
+      return new MeasurePanel(session);
+    case Stage::Apply:
+      return new ApplyPanel(session);
+    case Stage::Hold:
+    case Stage::WitnessBeforeFinal:
+      return new WitnessPanel(session);
+    case Stage::HandStart:
+      return new HandStartPanel(session);
+    case Stage::ConfirmCondition:
+      return new ConditionPanel(session);
+    case Stage::SetTool:
+      return new ToolPanel(session);
+    case Stage::CountPass:
+      return new CountPanel(session);
+    case Stage::ReadGaps:
+      return new GapsPanel(session);
+    case Stage::TightenPosition:
+      return new PositionPanel(session);
+    case Stage::CheckPass:
+      return new CheckPassPanel(session);
+    case Stage::Finish:
+      return new FinishPanel(session);
+    case Stage::Start:
+    case Stage::Nothing:
+      return nullptr;
+  }
+  return nullptr;
+}
+
+}  // namespace cw

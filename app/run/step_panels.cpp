@@ -1,0 +1,258 @@
+#include "app/run/step_panels.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/common/settings.h"
+#include "app/common/wording.h"
+#include "app/print/ask_pdf.h"
+#include "app/print/document_pdf.h"
+#include "app/run/bench_session.h"
+#include "app/run/touch.h"
+#include "core/record/lapsed.h"
+#include "core/report/describe.h"
+#include "core/report/paper_sheet.h"
+#include "core/units/parse.h"
+
+namespace cw {
+namespace {
+
+const Part* partOf(const BenchView& view) {
+  return view.job.sheet.part(view.step().part);
+}
+
+QCheckBox* bigCheck(const QString& objectName) {
+  auto* box = new QCheckBox;
+  box->setObjectName(objectName);
+  fitForTouch(*box, bench::kTextHeight);
+  return box;
+}
+
+bool isFilled(const QLineEdit* field) {
+  return !field->text().trimmed().isEmpty();
+}
+
+}  // namespace
+
+void WarningsPanel::present(const BenchView&) {}
+void WarningsPanel::act() {
+  session().state(WarningsRead{});
+}
+
+ActPanel::ActPanel(BenchSession& session) : StagePanel(session) {
+  m_part = addText(QStringLiteral("partText"));
+  m_renewed = bigCheck(QStringLiteral("renewedCheck"));
+  m_renewed->setText(tr("A new one is fitted"));
+  column()->addWidget(m_renewed);
+  m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
+  column()->addStretch(1);
+  connect(m_renewed, &QCheckBox::toggled, this, &StagePanel::changed);
+}
+
+void ActPanel::present(const BenchView& view) {
+  const Part* part = partOf(view);
+  m_renews = part != nullptr && part->singleUse;
+  m_wantsBatch = part != nullptr && part->batchWanted;
+  m_part->setVisible(m_renews);
+  m_renewed->setVisible(m_renews);
+  m_renewed->setChecked(false);
+  if (m_renews) {
+    m_part->setText(toQt(part->name));
+    m_renewed->setAccessibleName(tr("%1: a new one is fitted").arg(toQt(part->name)));
+  }
+  m_batch->clear();
+  setShown(m_batch, m_wantsBatch);
+}
+
+QString ActPanel::mainAction() const {
+  return m_renews ? tr("Done, new part fitted") : tr("Done");
+}
+
+bool ActPanel::isReady() const {
+  return (!m_renews || m_renewed->isChecked()) && (!m_wantsBatch || isFilled(m_batch));
+}
+
+void ActPanel::act() {
+  ActDone done;
+  done.renewed = m_renews;
+  done.batch = fromQt(m_batch->text().trimmed());
+  session().state(done);
+}
+
+CheckPanel::CheckPanel(BenchSession& session) : StagePanel(session) {
+  m_remark = addField(tr("Remark, if any"), QStringLiteral("remarkField"));
+  m_no = addButton(tr("No, it is not"), QStringLiteral("noButton"));
+  column()->addStretch(1);
+  connect(m_no, &QPushButton::clicked, this, [this] { answer(Answer::No); });
+}
+
+void CheckPanel::present(const BenchView&) {
+  m_remark->clear();
+}
+
+void CheckPanel::answer(Answer answer) {
+  CheckMade made;
+  made.answer = answer;
+  made.remark = fromQt(m_remark->text().trimmed());
+  session().state(made);
+}
+
+MeasurePanel::MeasurePanel(BenchSession& session) : StagePanel(session) {
+  m_limits = addText(QStringLiteral("limitsText"));
+  m_value = addField(tr("Reading"), QStringLiteral("readingField"));
+  column()->addStretch(1);
+}
+
+void MeasurePanel::present(const BenchView& view) {
+  const Step& step = view.step();
+  m_unit = toQt(step.unit);
+  m_value->clear();
+  m_value->setPlaceholderText(m_unit);
+  const QString low = toQt(step.low), high = toQt(step.high);
+  if (low.isEmpty() && high.isEmpty())
+    m_limits->setText(tr("Read it in %1.").arg(m_unit));
+  else if (low.isEmpty())
+    m_limits->setText(tr("At most %1 %2.").arg(high, m_unit));
+  else if (high.isEmpty())
+    m_limits->setText(tr("At least %1 %2.").arg(low, m_unit));
+  else
+    m_limits->setText(tr("From %1 to %2 %3.").arg(low, high, m_unit));
+}
+
+QString MeasurePanel::mainAction() const {
+  return isFilled(m_value) ? tr("Reading %1 %2").arg(m_value->text().trimmed(), m_unit)
+                           : tr("Type the reading");
+}
+
+bool MeasurePanel::isReady() const {
+  return isFilled(m_value);
+}
+
+void MeasurePanel::act() {
+  Measured measured;
+  // A reading that is no number is refused by the rules in their own words, so it goes there as typed.
+  const auto number = parseNumber(fromQt(m_value->text()), Settings().decimalMark(), true);
+  measured.value = number ? *number : fromQt(m_value->text());
+  measured.unit = fromQt(m_unit);
+  session().state(measured);
+}
+
+ApplyPanel::ApplyPanel(BenchSession& session) : StagePanel(session) {
+  m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
+  m_expiry = addField(tr("Good until (year-month-day), if printed"), QStringLiteral("expiryField"));
+  column()->addStretch(1);
+}
+
+void ApplyPanel::present(const BenchView& view) {
+  const Part* part = partOf(view);
+  m_wantsBatch = part != nullptr && part->batchWanted;
+  m_batch->clear();
+  m_expiry->clear();
+  setShown(m_batch, m_wantsBatch);
+  setShown(m_expiry, m_wantsBatch);
+}
+
+bool ApplyPanel::isReady() const {
+  return !m_wantsBatch || isFilled(m_batch);
+}
+
+void ApplyPanel::act() {
+  Applied applied;
+  applied.batch = fromQt(m_batch->text().trimmed());
+  applied.expiry = fromQt(m_expiry->text().trimmed());
+  session().state(applied);
+}
+
+ResumePanel::ResumePanel(BenchSession& session) : StagePanel(session) {
+  m_story = addText(QStringLiteral("pausedText"));
+  m_lapsed = addText(QStringLiteral("lapsedText"));
+  m_lapsed->setForegroundRole(QPalette::BrightText);
+  m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
+  m_pin->setEchoMode(QLineEdit::Password);
+  addGap();
+  m_repeat = bigCheck(QStringLiteral("repeatCheck"));
+  m_repeat->setText(tr("Repeat this pass"));
+  column()->addWidget(m_repeat);
+  m_tag = addButton(tr("Print the do-not-run tag…"), QStringLiteral("tagButton"));
+  connect(m_tag, &QPushButton::clicked, this, &ResumePanel::printTag);
+  column()->addStretch(1);
+}
+
+void ResumePanel::present(const BenchView& view) {
+  const auto paused = std::find_if(view.job.entries.rbegin(), view.job.entries.rend(), [](const Kept& kept) {
+    return std::holds_alternative<Paused>(kept.entry.body);
+  });
+  m_pin->clear();
+  m_repeat->setChecked(false);
+  // A parked joint starts again in any case, and only a parked machine wears a tag.
+  m_repeat->setVisible(!view.job.parked);
+  m_tag->setVisible(view.job.parked);
+  if (paused == view.job.entries.rend()) return;
+  const auto before = std::next(paused);
+  const Message last = before == view.job.entries.rend()
+                           ? Message()
+                           : describe(before->entry, view.job, view.floor.people).front();
+  m_story->setText(tr("Paused by %1 at %2: %3.\nLast done: %4\n%5, give your PIN to go on.")
+                       .arg(toQt(nameOf(paused->entry.enteredBy, view.floor.people)),
+                            toQt(timeText(paused->entry.time)),
+                            toQt(std::get<Paused>(paused->entry.body).reason), worded(last),
+                            toQt(nameOf(session().worker().sign, view.floor.people))));
+  m_lapsed->setText(lapsedSince(view).join(QLatin1Char('\n')));
+  m_lapsed->setVisible(!m_lapsed->text().isEmpty());
+}
+
+QStringList ResumePanel::lapsedSince(const BenchView& view) const {
+  QStringList out;
+  for (const Message& each : lapsedBy(view.job, view.floor, session().now())) out << worded(each);
+  const auto revision =
+      session().workspace().shop().sheets().find(view.job.sheet.id, view.job.sheet.revision);
+  if (!view.job.start.quick && revision && revision->status != SheetStatus::Issued)
+    out << tr("Revision %1 of the sheet is no longer issued; ask the trainer before going on.")
+               .arg(toQt(revision->revision));
+  return out;
+}
+
+void ResumePanel::printTag() {
+  const Job* job = session().job();
+  if (job == nullptr) return;
+  const auto target = askPdf(this, tr("Tag for the machine"), toQt(job->start.machine));
+  if (!target) return;
+  const auto tag =
+      doNotRunTag(*job, session().floor().people, [](const Message& m) { return fromQt(worded(m)); });
+  if (!tag) return emit session().refused(worded(tag.error()));
+  if (const auto written = writeDocumentPdf(*tag, target->path, target->size); !written)
+    return emit session().refused(worded(written.error()));
+  emit session().told(tr("The tag is in %1.").arg(toQt(target->path)));
+}
+
+bool ResumePanel::isReady() const {
+  return isFilled(m_pin);
+}
+
+void ResumePanel::act() {
+  Resumed resumed;
+  resumed.repeatPass = m_repeat->isChecked();
+  session().resume(m_pin->text(), resumed);
+}
+
+FinishPanel::FinishPanel(BenchSession& session) : StagePanel(session) {
+  m_text = addText(QStringLiteral("finishText"));
+  m_remark = addField(tr("Remark for the record, if any"), QStringLiteral("remarkField"));
+  column()->addStretch(1);
+}
+
+void FinishPanel::present(const BenchView& view) {
+  m_remark->clear();
+  m_text->setText(
+      tr("All %1 steps are closed. Finishing ends the job; its record is sealed and never opened again.")
+          .arg(view.job.steps.size()));
+}
+
+void FinishPanel::act() {
+  session().state(Finished{fromQt(m_remark->text().trimmed())});
+}
+
+}  // namespace cw
