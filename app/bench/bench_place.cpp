@@ -5,6 +5,7 @@
 #include "app/bench/finished_panel.h"
 #include "app/bench/in_hand.h"
 #include "app/bench/job_list.h"
+#include "app/bench/ledger_course.h"
 #include "app/bench/quick_panel.h"
 #include "app/bench/sign_panel.h"
 #include "app/bench/start_panel.h"
@@ -112,7 +113,7 @@ void BenchPlace::askWho(const Id& job) {
 
 void BenchPlace::runJob(const Id& job, const Worker& worker) {
   setCurrentWidget(run());
-  m_run->open(m_workspace, job, worker);
+  m_run->open(std::make_unique<LedgerCourse>(m_workspace, job, worker));
 }
 
 void BenchPlace::showFinished(const Id& job) {

@@ -26,8 +26,8 @@ void sendInHand(const Job& job, Navigator& navigator) {
 void offerInHand(QStackedWidget& bench, Navigator& navigator) {
   QObject::connect(&navigator, &Navigator::inHandWanted, &bench, [&bench, &navigator](const QString& place) {
     const auto* run = qobject_cast<RunPanel*>(bench.currentWidget());
-    if (place != QLatin1String("bench") || run == nullptr || run->session() == nullptr) return;
-    if (const Job* job = run->session()->job()) sendInHand(*job, navigator);
+    if (place != QLatin1String("bench") || run == nullptr || run->course() == nullptr) return;
+    if (const Job* job = run->course()->job()) sendInHand(*job, navigator);
   });
 }
 

@@ -1,7 +1,8 @@
 #pragma once
 #include "app/bench/bench_form.h"
 #include "app/bench/quick_fields.h"
-#include "app/run/bench_session.h"
+#include "app/common/workspace.h"
+#include "core/record/tool_offer.h"
 
 namespace cw {
 

@@ -1,6 +1,7 @@
 #pragma once
 #include "app/bench/bench_form.h"
-#include "app/run/bench_session.h"
+#include "app/common/workspace.h"
+#include "core/record/tool_offer.h"
 
 namespace cw {
 

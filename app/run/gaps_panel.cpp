@@ -7,13 +7,13 @@
 
 #include "app/common/settings.h"
 #include "app/common/wording.h"
-#include "app/run/bench_session.h"
+#include "app/run/course.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
 
 namespace cw {
 
-GapsPanel::GapsPanel(BenchSession& session) : StagePanel(session) {
+GapsPanel::GapsPanel(Course& course) : StagePanel(course) {
   m_text = addText(QStringLiteral("gapsText"));
   m_value = addField(tr("Gap between the faces, a number or with its unit"), QStringLiteral("gapField"));
   m_taken = addText(QStringLiteral("gapsTaken"));
@@ -93,14 +93,14 @@ void GapsPanel::act() {
   read.allowedBy = fromQt(m_word.sign());
   read.reason = m_word.why();
   if (read.allowedBy.empty())
-    session().state(read);
+    course().state(read);
   else
-    session().stateAllowed(m_word.sign(), m_word.pin->text(), read);
+    course().stateAllowed(m_word.sign(), m_word.pin->text(), read);
 }
 
 void GapsPanel::take() {
   const auto gap = typed();
-  if (!gap) return emit session().refused(worded(gap.error()));
+  if (!gap) return emit course().refused(worded(gap.error()));
   m_unit = gap->unit;
   m_gaps.push_back(*gap);
   showGaps();

@@ -12,7 +12,7 @@ class GapsPanel final : public StagePanel {
   Q_OBJECT
 
  public:
-  explicit GapsPanel(BenchSession& session);
+  explicit GapsPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   bool isReady() const override;

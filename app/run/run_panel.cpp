@@ -34,40 +34,40 @@ RunPanel::RunPanel(QWidget* parent) : RunFrame(parent) {
   connect(this, &RunFrame::mainPressed, this, &RunPanel::act);
 }
 
-void RunPanel::open(Workspace& workspace, const Id& job, const Worker& worker) {
+void RunPanel::open(std::unique_ptr<Course> course) {
   // Whoever only gave their PIN anew finds what they had typed.
-  const bool isSame =
-      m_session != nullptr && m_session->id() == job && m_session->worker().sign == worker.sign;
+  const bool isSame = m_course != nullptr && m_course->id() == course->id() &&
+                      m_course->worker().sign == course->worker().sign;
   if (isSame && m_panel != nullptr && isUpToDate()) return say({}), giveKeyboard();
   for (auto& [stage, panel] : m_panels) delete panel;
   m_panels.clear();
   m_panel = nullptr;
   forgetPages();
   delete m_ways;
-  m_session = std::make_unique<BenchSession>(workspace, job, worker);
-  m_ways = new WaysOut(*m_session);
+  m_course = std::move(course);
+  m_ways = new WaysOut(*m_course);
   addPage(m_ways);
   connect(m_ways, &WaysOut::left, this, &RunPanel::present);
   connect(m_ways, &WaysOut::changed, this, &RunPanel::refreshMain);
-  connect(m_session.get(), &BenchSession::changed, this, &RunPanel::present);
-  connect(m_session.get(), &BenchSession::refused, this, &RunPanel::say);
-  connect(m_session.get(), &BenchSession::told, this, &RunPanel::say);
+  connect(m_course.get(), &Course::changed, this, &RunPanel::present);
+  connect(m_course.get(), &Course::refused, this, &RunPanel::say);
+  connect(m_course.get(), &Course::told, this, &RunPanel::say);
   present();
 }
 
 /// A sign-in is an entry too, but changes nothing of what is to be done.
 bool RunPanel::isUpToDate() {
-  const Job* job = m_session->job();
+  const Job* job = m_course->job();
   return job != nullptr && !job->finished && next(*job) == m_next;
 }
 
 void RunPanel::present() {
   say({});
-  const Job* job = m_session->job();
+  const Job* job = m_course->job();
   if (job == nullptr) return;
   presentHead(*job);
   if (job->finished) return emit jobFinished(job->id);
-  presentStage({*job, next(*job), m_session->floor()});
+  presentStage({*job, next(*job), m_course->floor()});
   sayWhatStaysOpen(*job);
   giveKeyboard();
 }
@@ -91,14 +91,14 @@ void RunPanel::presentHead(const Job& job) {
   setHead(QStringLiteral("<b>%1</b> &nbsp; %2 &nbsp; %3 %4")
               .arg(toQt(job.start.workOrder).toHtmlEscaped(), toQt(job.start.machine).toHtmlEscaped(),
                    toQt(job.sheet.title).toHtmlEscaped(), sheet),
-          toQt(nameOf(m_session->worker().sign, m_session->floor().people)), !job.paused && !job.finished);
+          toQt(nameOf(m_course->worker().sign, m_course->floor().people)), !job.paused && !job.finished);
 }
 
 /// An answer that leaves its step where it was would else look like a key that did nothing.
 void RunPanel::sayWhatStaysOpen(const Job& job) {
   if (!leftOpen(job)) return;
   QStringList told;
-  for (const Message& sentence : describe(*job.last(), job, m_session->floor().people))
+  for (const Message& sentence : describe(*job.last(), job, m_course->floor().people))
     told << worded(sentence);
   say(tr("%1 It is still to be done.").arg(told.join(QLatin1Char(' '))));
 }
@@ -106,7 +106,7 @@ void RunPanel::sayWhatStaysOpen(const Job& job) {
 StagePanel* RunPanel::panelFor(Stage stage) {
   StagePanel*& panel = m_panels[stage];
   if (panel != nullptr) return panel;
-  panel = makeStagePanel(stage, *m_session);
+  panel = makeStagePanel(stage, *m_course);
   if (panel == nullptr) return nullptr;
   addPage(panel);
   connect(panel, &StagePanel::changed, this, &RunPanel::refreshMain);
@@ -172,18 +172,18 @@ void RunPanel::refreshMain() {
 }
 
 void RunPanel::act() {
-  if (m_session == nullptr || m_panel == nullptr) return;
+  if (m_course == nullptr || m_panel == nullptr) return;
   // After a while without an entry the PIN is asked for again, where else it would only be refused.
-  if (m_stage != Stage::Resume && !m_session->isSignedIn()) return emit signInWanted(m_session->id());
+  if (m_stage != Stage::Resume && !m_course->isSignedIn()) return emit signInWanted(m_course->id());
   if (shownPage() == m_ways) return m_ways->stateIt();
   if (m_panel->isReady()) m_panel->act();
 }
 
 void RunPanel::openWaysOut(const QString& way) {
-  const Job* job = m_session->job();
+  const Job* job = m_course->job();
   if (job == nullptr) return;
   say({});
-  m_ways->present({*job, next(*job), m_session->floor()});
+  m_ways->present({*job, next(*job), m_course->floor()});
   notices()->clear();  // nothing is done meanwhile, and there is the more room to say why
   bringUp(m_ways, InLowWindow::Words);
   m_ways->choose(way);
@@ -192,12 +192,12 @@ void RunPanel::openWaysOut(const QString& way) {
 
 /// In the middle of a pass another wrench is taken, or this one set anew; once more, and the pass goes on.
 void RunPanel::changeWrench() {
-  const Job* job = m_session->job();
+  const Job* job = m_course->job();
   if (job == nullptr) return;
   if (m_panel == panelFor(Stage::SetTool) && m_stage != Stage::SetTool) return present();
   say({});
   m_panel = panelFor(Stage::SetTool);
-  const BenchView view{*job, next(*job), m_session->floor()};
+  const BenchView view{*job, next(*job), m_course->floor()};
   notices()->present(view.step(), unitInHand(view));
   m_panel->present(view);
   bringUp(m_panel, InLowWindow::Page);
@@ -206,8 +206,8 @@ void RunPanel::changeWrench() {
 }
 
 void RunPanel::pause() {
-  if (!m_session->isSignedIn()) return emit signInWanted(m_session->id());
-  if (m_session->state(Paused{fromQt(tr("called away")), false, "", ""})) emit jobLeft();
+  if (!m_course->isSignedIn()) return emit signInWanted(m_course->id());
+  if (m_course->state(Paused{fromQt(tr("called away")), false, "", ""})) emit jobLeft();
 }
 
 bool RunPanel::takeKey(QKeyEvent* event) {

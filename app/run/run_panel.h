@@ -1,7 +1,7 @@
 #pragma once
 #include <map>
 
-#include "app/run/bench_session.h"
+#include "app/run/course.h"
 #include "app/run/run_frame.h"
 #include "app/run/stage_panel.h"
 
@@ -15,8 +15,8 @@ class RunPanel final : public RunFrame {
  public:
   explicit RunPanel(QWidget* parent = nullptr);
 
-  void open(Workspace& workspace, const Id& job, const Worker& worker);
-  BenchSession* session() const { return m_session.get(); }
+  void open(std::unique_ptr<Course> course);
+  Course* course() const { return m_course.get(); }
   Stage stage() const { return m_stage; }
 
  signals:
@@ -45,7 +45,7 @@ class RunPanel final : public RunFrame {
   void pause();
   bool takeKey(QKeyEvent* event);
 
-  std::unique_ptr<BenchSession> m_session;
+  std::unique_ptr<Course> m_course;
   std::map<Stage, StagePanel*> m_panels;
   StagePanel* m_panel = nullptr;
   Stage m_stage = Stage::Nothing;

@@ -15,7 +15,7 @@
 
 namespace cw {
 
-StagePanel::StagePanel(BenchSession& session) : m_session(session), m_column(new QVBoxLayout(this)) {
+StagePanel::StagePanel(Course& course) : m_course(course), m_column(new QVBoxLayout(this)) {
   m_column->setContentsMargins(0, 0, 0, 0);
   m_column->setSpacing(8);
 }
@@ -94,39 +94,39 @@ void LeadsWord::clear() const {
   for (QLineEdit* field : {lead, pin, reason}) field->clear();
 }
 
-StagePanel* makeStagePanel(Stage stage, BenchSession& session) {
+StagePanel* makeStagePanel(Stage stage, Course& course) {
   switch (stage) {
     case Stage::Resume:
-      return new ResumePanel(session);
+      return new ResumePanel(course);
     case Stage::ReadWarnings:
-      return new WarningsPanel(session);
+      return new WarningsPanel(course);
     case Stage::Act:
-      return new ActPanel(session);
+      return new ActPanel(course);
     case Stage::Check:
-      return new CheckPanel(session);
+      return new CheckPanel(course);
     case Stage::Measure:
-      return new MeasurePanel(session);
+      return new MeasurePanel(course);
     case Stage::Apply:
-      return new ApplyPanel(session);
+      return new ApplyPanel(course);
     case Stage::Hold:
     case Stage::WitnessBeforeFinal:
-      return new WitnessPanel(session);
+      return new WitnessPanel(course);
     case Stage::HandStart:
-      return new HandStartPanel(session);
+      return new HandStartPanel(course);
     case Stage::ConfirmCondition:
-      return new ConditionPanel(session);
+      return new ConditionPanel(course);
     case Stage::SetTool:
-      return new ToolPanel(session);
+      return new ToolPanel(course);
     case Stage::CountPass:
-      return new CountPanel(session);
+      return new CountPanel(course);
     case Stage::ReadGaps:
-      return new GapsPanel(session);
+      return new GapsPanel(course);
     case Stage::TightenPosition:
-      return new PositionPanel(session);
+      return new PositionPanel(course);
     case Stage::CheckPass:
-      return new CheckPassPanel(session);
+      return new CheckPassPanel(course);
     case Stage::Finish:
-      return new FinishPanel(session);
+      return new FinishPanel(course);
     case Stage::Start:
     case Stage::Nothing:
       return nullptr;

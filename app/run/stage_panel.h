@@ -11,7 +11,7 @@ class QVBoxLayout;
 
 namespace cw {
 
-class BenchSession;
+class Course;
 
 /// What a panel is shown with: the job as it stands, and what comes next in it.
 struct BenchView {
@@ -38,7 +38,7 @@ class StagePanel : public QWidget {
   Q_OBJECT
 
  public:
-  explicit StagePanel(BenchSession& session);
+  explicit StagePanel(Course& course);
 
   /// Shows the moment afresh; what was typed before is gone.
   virtual void present(const BenchView& view) = 0;
@@ -58,7 +58,7 @@ class StagePanel : public QWidget {
   void changed();  ///< what the main action would state is another
 
  protected:
-  BenchSession& session() const { return m_session; }
+  Course& course() const { return m_course; }
   QVBoxLayout* column() const { return m_column; }
 
   QLabel* addText(const QString& objectName);
@@ -73,11 +73,11 @@ class StagePanel : public QWidget {
   void setShown(const LeadsWord& word, bool shown);
 
  private:
-  BenchSession& m_session;
+  Course& m_course;
   QVBoxLayout* m_column;
 };
 
 /// The panel for a stage, or nullptr where nothing is shown (a job that has ended).
-StagePanel* makeStagePanel(Stage stage, BenchSession& session);
+StagePanel* makeStagePanel(Stage stage, Course& course);
 
 }  // namespace cw

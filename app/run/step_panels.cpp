@@ -10,7 +10,7 @@
 #include "app/common/wording.h"
 #include "app/print/ask_pdf.h"
 #include "app/print/document_pdf.h"
-#include "app/run/bench_session.h"
+#include "app/run/course.h"
 #include "app/run/touch.h"
 #include "core/record/lapsed.h"
 #include "core/report/describe.h"
@@ -39,10 +39,10 @@ bool isFilled(const QLineEdit* field) {
 
 void WarningsPanel::present(const BenchView&) {}
 void WarningsPanel::act() {
-  session().state(WarningsRead{});
+  course().state(WarningsRead{});
 }
 
-ActPanel::ActPanel(BenchSession& session) : StagePanel(session) {
+ActPanel::ActPanel(Course& course) : StagePanel(course) {
   m_part = addText(QStringLiteral("partText"));
   m_renewed = bigCheck(QStringLiteral("renewedCheck"));
   m_renewed->setText(tr("A new one is fitted"));
@@ -79,10 +79,10 @@ void ActPanel::act() {
   ActDone done;
   done.renewed = m_renews;
   done.batch = fromQt(m_batch->text().trimmed());
-  session().state(done);
+  course().state(done);
 }
 
-CheckPanel::CheckPanel(BenchSession& session) : StagePanel(session) {
+CheckPanel::CheckPanel(Course& course) : StagePanel(course) {
   m_remark = addField(tr("Remark, if any"), QStringLiteral("remarkField"));
   m_no = addButton(tr("No, it is not"), QStringLiteral("noButton"));
   column()->addStretch(1);
@@ -97,10 +97,10 @@ void CheckPanel::answer(Answer answer) {
   CheckMade made;
   made.answer = answer;
   made.remark = fromQt(m_remark->text().trimmed());
-  session().state(made);
+  course().state(made);
 }
 
-MeasurePanel::MeasurePanel(BenchSession& session) : StagePanel(session) {
+MeasurePanel::MeasurePanel(Course& course) : StagePanel(course) {
   m_limits = addText(QStringLiteral("limitsText"));
   m_value = addField(tr("Reading"), QStringLiteral("readingField"));
   column()->addStretch(1);
@@ -137,10 +137,10 @@ void MeasurePanel::act() {
   const auto number = parseNumber(fromQt(m_value->text()), Settings().decimalMark(), true);
   measured.value = number ? *number : fromQt(m_value->text());
   measured.unit = fromQt(m_unit);
-  session().state(measured);
+  course().state(measured);
 }
 
-ApplyPanel::ApplyPanel(BenchSession& session) : StagePanel(session) {
+ApplyPanel::ApplyPanel(Course& course) : StagePanel(course) {
   m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
   m_expiry = addField(tr("Good until (year-month-day), if printed"), QStringLiteral("expiryField"));
   column()->addStretch(1);
@@ -163,10 +163,10 @@ void ApplyPanel::act() {
   Applied applied;
   applied.batch = fromQt(m_batch->text().trimmed());
   applied.expiry = fromQt(m_expiry->text().trimmed());
-  session().state(applied);
+  course().state(applied);
 }
 
-ResumePanel::ResumePanel(BenchSession& session) : StagePanel(session) {
+ResumePanel::ResumePanel(Course& course) : StagePanel(course) {
   m_story = addText(QStringLiteral("pausedText"));
   m_lapsed = addText(QStringLiteral("lapsedText"));
   m_lapsed->setForegroundRole(QPalette::BrightText);
@@ -199,33 +199,31 @@ void ResumePanel::present(const BenchView& view) {
                        .arg(toQt(nameOf(paused->entry.enteredBy, view.floor.people)),
                             toQt(timeText(paused->entry.time)),
                             toQt(std::get<Paused>(paused->entry.body).reason), worded(last),
-                            toQt(nameOf(session().worker().sign, view.floor.people))));
+                            toQt(nameOf(course().worker().sign, view.floor.people))));
   m_lapsed->setText(lapsedSince(view).join(QLatin1Char('\n')));
   m_lapsed->setVisible(!m_lapsed->text().isEmpty());
 }
 
 QStringList ResumePanel::lapsedSince(const BenchView& view) const {
   QStringList out;
-  for (const Message& each : lapsedBy(view.job, view.floor, session().now())) out << worded(each);
-  const auto revision =
-      session().workspace().shop().sheets().find(view.job.sheet.id, view.job.sheet.revision);
-  if (!view.job.start.quick && revision && revision->status != SheetStatus::Issued)
+  for (const Message& each : lapsedBy(view.job, view.floor, course().now())) out << worded(each);
+  if (!view.job.start.quick && course().isOverruled(view.job.sheet))
     out << tr("Revision %1 of the sheet is no longer issued; ask the trainer before going on.")
-               .arg(toQt(revision->revision));
+               .arg(toQt(view.job.sheet.revision));
   return out;
 }
 
 void ResumePanel::printTag() {
-  const Job* job = session().job();
+  const Job* job = course().job();
   if (job == nullptr) return;
   const auto target = askPdf(this, tr("Tag for the machine"), toQt(job->start.machine));
   if (!target) return;
   const auto tag =
-      doNotRunTag(*job, session().floor().people, [](const Message& m) { return fromQt(worded(m)); });
-  if (!tag) return emit session().refused(worded(tag.error()));
+      doNotRunTag(*job, course().floor().people, [](const Message& m) { return fromQt(worded(m)); });
+  if (!tag) return emit course().refused(worded(tag.error()));
   if (const auto written = writeDocumentPdf(*tag, target->path, target->size); !written)
-    return emit session().refused(worded(written.error()));
-  emit session().told(tr("The tag is in %1.").arg(toQt(target->path)));
+    return emit course().refused(worded(written.error()));
+  emit course().told(tr("The tag is in %1.").arg(toQt(target->path)));
 }
 
 bool ResumePanel::isReady() const {
@@ -235,10 +233,10 @@ bool ResumePanel::isReady() const {
 void ResumePanel::act() {
   Resumed resumed;
   resumed.repeatPass = m_repeat->isChecked();
-  session().resume(m_pin->text(), resumed);
+  course().resume(m_pin->text(), resumed);
 }
 
-FinishPanel::FinishPanel(BenchSession& session) : StagePanel(session) {
+FinishPanel::FinishPanel(Course& course) : StagePanel(course) {
   m_text = addText(QStringLiteral("finishText"));
   m_remark = addField(tr("Remark for the record, if any"), QStringLiteral("remarkField"));
   column()->addStretch(1);
@@ -252,7 +250,7 @@ void FinishPanel::present(const BenchView& view) {
 }
 
 void FinishPanel::act() {
-  session().state(Finished{fromQt(m_remark->text().trimmed())});
+  course().state(Finished{fromQt(m_remark->text().trimmed())});
 }
 
 }  // namespace cw

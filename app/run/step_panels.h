@@ -20,7 +20,7 @@ class WarningsPanel final : public StagePanel {
 class ActPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit ActPanel(BenchSession& session);
+  explicit ActPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   bool takesSpace() const override { return !m_renews; }
@@ -38,7 +38,7 @@ class ActPanel final : public StagePanel {
 class CheckPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit CheckPanel(BenchSession& session);
+  explicit CheckPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override { return tr("Yes, it is so"); }
   void act() override { answer(Answer::Yes); }
@@ -52,7 +52,7 @@ class CheckPanel final : public StagePanel {
 class MeasurePanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit MeasurePanel(BenchSession& session);
+  explicit MeasurePanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   bool isReady() const override;
@@ -68,7 +68,7 @@ class MeasurePanel final : public StagePanel {
 class ApplyPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit ApplyPanel(BenchSession& session);
+  explicit ApplyPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override { return tr("Applied"); }
   bool isReady() const override;
@@ -83,7 +83,7 @@ class ApplyPanel final : public StagePanel {
 class ResumePanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit ResumePanel(BenchSession& session);
+  explicit ResumePanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override { return tr("Resume"); }
   bool isReady() const override;
@@ -103,7 +103,7 @@ class ResumePanel final : public StagePanel {
 class FinishPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit FinishPanel(BenchSession& session);
+  explicit FinishPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override { return tr("Finish the job"); }
   void act() override;

@@ -10,7 +10,7 @@
 #include "app/common/wording.h"
 #include "app/drawing/joint_view.h"
 #include "app/look/measures.h"
-#include "app/run/bench_session.h"
+#include "app/run/course.h"
 #include "app/run/touch.h"
 #include "core/report/drawing.h"
 #include "core/units/format.h"
@@ -47,7 +47,7 @@ QString listOf(const std::vector<std::string>& labels) {
 
 }  // namespace
 
-HandStartPanel::HandStartPanel(BenchSession& session) : StagePanel(session) {
+HandStartPanel::HandStartPanel(Course& course) : StagePanel(course) {
   auto* text = addText(QStringLiteral("handStartText"));
   text->setText(tr("Run all to the face by finger. Touch the ones that will not go."));
   m_joint = addJoint(column(), true);
@@ -70,10 +70,10 @@ void HandStartPanel::act() {
   HandStarted started;
   started.stuck = chosenOf(m_joint);
   started.count = m_count - static_cast<int>(started.stuck.size());
-  session().state(started);
+  course().state(started);
 }
 
-ConditionPanel::ConditionPanel(BenchSession& session) : StagePanel(session) {
+ConditionPanel::ConditionPanel(Course& course) : StagePanel(course) {
   m_text = addText(QStringLiteral("conditionText"));
   column()->addStretch(1);
 }
@@ -92,10 +92,10 @@ QString ConditionPanel::mainAction() const {
 void ConditionPanel::act() {
   ConditionConfirmed confirmed;
   confirmed.condition = fromQt(m_condition);
-  session().state(confirmed);
+  course().state(confirmed);
 }
 
-ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
+ToolPanel::ToolPanel(Course& course) : StagePanel(course) {
   addText(QStringLiteral("toolText"))->setText(tr("Take a wrench and set it:"));
   m_list = new TallList;
   m_list->setObjectName(QStringLiteral("toolList"));
@@ -108,7 +108,7 @@ ToolPanel::ToolPanel(BenchSession& session) : StagePanel(session) {
 }
 
 void ToolPanel::present(const BenchView& view) {
-  m_offers = toolOffers(view.job, view.next, view.floor, session().worker(), session().now());
+  m_offers = toolOffers(view.job, view.next, view.floor, course().worker(), course().now());
   m_list->clear();
   m_word.clear();
   for (const ToolOffer& offer : m_offers) addItem(offer);
@@ -162,10 +162,10 @@ QString ToolPanel::mainAction() const {
 void ToolPanel::act() {
   const auto set = chosen();
   if (!set) return;
-  asksALead() ? session().stateAllowed(m_word.sign(), m_word.pin->text(), *set) : session().state(*set);
+  asksALead() ? course().stateAllowed(m_word.sign(), m_word.pin->text(), *set) : course().state(*set);
 }
 
-CountPanel::CountPanel(BenchSession& session) : StagePanel(session) {
+CountPanel::CountPanel(Course& course) : StagePanel(course) {
   m_joint = addJoint(column(), false);
 }
 
@@ -189,10 +189,10 @@ QString CountPanel::mainAction() const {
 void CountPanel::act() {
   PassCounted counted;
   counted.count = m_count;
-  session().state(counted);
+  course().state(counted);
 }
 
-PositionPanel::PositionPanel(BenchSession& session) : StagePanel(session) {
+PositionPanel::PositionPanel(Course& course) : StagePanel(course) {
   m_joint = addJoint(column(), false);
   m_reading = addField(tr("Reading on the scale in use"), QStringLiteral("readingField"));
   connect(m_reading, &QLineEdit::textChanged, this, &PositionPanel::showReading);
@@ -238,13 +238,13 @@ void PositionPanel::act() {
   if (!typed.isEmpty() || m_indicates) {
     const auto number = parseNumber(fromQt(typed), Settings().decimalMark());
     pulled.known = Known::Read;
-    if (!number) return emit session().refused(worded(number.error()));
+    if (!number) return emit course().refused(worded(number.error()));
     pulled.reading = StatedTorque{*number, m_setting.unit};
   }
-  session().state(pulled);
+  course().state(pulled);
 }
 
-CheckPassPanel::CheckPassPanel(BenchSession& session) : StagePanel(session) {
+CheckPassPanel::CheckPassPanel(Course& course) : StagePanel(course) {
   auto* text = addText(QStringLiteral("checkPassText"));
   text->setText(tr("Go round in turn at full torque. Touch the ones that move."));
   m_joint = addJoint(column(), true);
@@ -264,7 +264,7 @@ QString CheckPassPanel::mainAction() const {
 void CheckPassPanel::act() {
   CheckPassMade made;
   made.moved = chosenOf(m_joint);
-  session().state(made);
+  course().state(made);
 }
 
 }  // namespace cw

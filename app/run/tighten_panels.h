@@ -14,7 +14,7 @@ class JointView;
 class HandStartPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit HandStartPanel(BenchSession& session);
+  explicit HandStartPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   void act() override;
@@ -27,7 +27,7 @@ class HandStartPanel final : public StagePanel {
 class ConditionPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit ConditionPanel(BenchSession& session);
+  explicit ConditionPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   void act() override;
@@ -41,7 +41,7 @@ class ConditionPanel final : public StagePanel {
 class ToolPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit ToolPanel(BenchSession& session);
+  explicit ToolPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   bool isReady() const override;
@@ -63,7 +63,7 @@ class ToolPanel final : public StagePanel {
 class CountPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit CountPanel(BenchSession& session);
+  explicit CountPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   void act() override;
@@ -79,7 +79,7 @@ class CountPanel final : public StagePanel {
 class PositionPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit PositionPanel(BenchSession& session);
+  explicit PositionPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   QString afterwards() const override { return m_then; }
@@ -101,7 +101,7 @@ class PositionPanel final : public StagePanel {
 class CheckPassPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit CheckPassPanel(BenchSession& session);
+  explicit CheckPassPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   void act() override;

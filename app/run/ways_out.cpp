@@ -8,7 +8,7 @@
 #include <set>
 
 #include "app/common/wording.h"
-#include "app/run/bench_session.h"
+#include "app/run/course.h"
 #include "app/run/touch.h"
 #include "core/report/describe.h"
 
@@ -89,7 +89,7 @@ bool canBeCorrected(const Body& body) {
 
 }  // namespace
 
-WaysOut::WaysOut(BenchSession& session, QWidget* parent) : QWidget(parent), m_session(session) {
+WaysOut::WaysOut(Course& course, QWidget* parent) : QWidget(parent), m_course(course) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   m_way = addChoice(column, tr("What is the matter?"), QStringLiteral("wayChoice"));
@@ -203,9 +203,9 @@ Body WaysOut::body() const {
 
 void WaysOut::stateIt() {
   const bool allowed = m_way->currentData() == QLatin1String("deviation");
-  const bool stated = allowed ? m_session.stateAllowed(m_lines.at(Asks::Lead)->text().trimmed(),
-                                                       m_lines.at(Asks::LeadPin)->text(), body())
-                              : m_session.state(body());
+  const bool stated = allowed ? m_course.stateAllowed(m_lines.at(Asks::Lead)->text().trimmed(),
+                                                      m_lines.at(Asks::LeadPin)->text(), body())
+                              : m_course.state(body());
   if (stated) emit left();
 }
 

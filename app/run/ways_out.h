@@ -14,7 +14,7 @@ namespace cw {
 class WaysOut final : public QWidget {
   Q_OBJECT
  public:
-  explicit WaysOut(BenchSession& session, QWidget* parent = nullptr);
+  explicit WaysOut(Course& course, QWidget* parent = nullptr);
 
   void present(const BenchView& view);
   void choose(const QString& way);  ///< by its key: "aside", "take-apart" …
@@ -34,7 +34,7 @@ class WaysOut final : public QWidget {
   Body body() const;
   std::string typed(Asks asks) const;
 
-  BenchSession& m_session;
+  Course& m_course;
   QComboBox *m_way, *m_step, *m_entry;
   std::map<Asks, QLineEdit*> m_lines;
   std::map<QWidget*, QLabel*> m_names;

@@ -9,7 +9,7 @@
 
 #include "app/common/settings.h"
 #include "app/common/wording.h"
-#include "app/run/bench_session.h"
+#include "app/run/course.h"
 #include "app/run/touch.h"
 #include "core/units/parse.h"
 
@@ -24,7 +24,7 @@ QPushButton* mannerButton(const QString& text, const QString& objectName) {
 
 }  // namespace
 
-WitnessPanel::WitnessPanel(BenchSession& session) : StagePanel(session) {
+WitnessPanel::WitnessPanel(Course& course) : StagePanel(course) {
   m_text = addText(QStringLiteral("witnessText"));
   auto* manners = new QVBoxLayout;  // side by side they would not fit into the smallest window
   manners->setSpacing(touchGap(*this));
@@ -60,7 +60,7 @@ void WitnessPanel::present(const BenchView& view) {
   m_manner->button(demand.witness == Witness::Independent ? 1 : 0)->setChecked(true);
   for (QAbstractButton* button : m_manner->buttons()) button->setVisible(!m_alone);
   for (QLineEdit* field : {m_sign, m_pin, m_tool, m_setting}) field->clear();
-  if (m_alone) m_sign->setText(toQt(session().worker().sign));
+  if (m_alone) m_sign->setText(toQt(course().worker().sign));
   for (QLineEdit* field : {m_tool, m_setting}) setShown(field, looksAtSetting);
   if (m_unit != nullptr) m_setting->setPlaceholderText(toQt(m_unit->words));
 }
@@ -85,11 +85,11 @@ void WitnessPanel::act() {
   seen.what = m_what;
   if (m_unit != nullptr) {
     const auto number = parseNumber(fromQt(m_setting->text()), Settings().decimalMark());
-    if (!number) return emit session().refused(worded(number.error()));
+    if (!number) return emit course().refused(worded(number.error()));
     seen.tool = fromQt(m_tool->text().trimmed());
     seen.setting = StatedTorque{*number, m_unit};
   }
-  session().stateAs(m_sign->text().trimmed(), m_pin->text(), seen);
+  course().stateAs(m_sign->text().trimmed(), m_pin->text(), seen);
 }
 
 }  // namespace cw

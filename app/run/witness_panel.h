@@ -9,7 +9,7 @@ namespace cw {
 class WitnessPanel final : public StagePanel {
   Q_OBJECT
  public:
-  explicit WitnessPanel(BenchSession& session);
+  explicit WitnessPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
   bool isReady() const override;

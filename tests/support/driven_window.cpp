@@ -105,7 +105,7 @@ class Fingers final : public QObject {
   }
 
   void report(bool wasUp) {
-    const Job* job = run().session()->job();
+    const Job* job = run().course()->job();
     if (job == nullptr || (wasUp && hex(job->head) == m_told)) return;
     m_told = hex(job->head);
     std::cout << (wasUp ? "shown " : "at ") << job->id.text() << ' ' << job->count() << ' ' << m_told << ' '

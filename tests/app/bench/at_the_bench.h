@@ -31,7 +31,7 @@ class AtTheBench : public testing::TestWithParam<Scheme> {
   }
 
   RunPanel& run() { return *m_bench->run(); }
-  const Job& job() { return *run().session()->job(); }
+  const Job& job() { return *run().course()->job(); }
   template <class T>
   T* visible(const char* name) {
     for (T* widget : m_bench->findChildren<T*>(QLatin1String(name)))

@@ -33,7 +33,7 @@ class BenchWalk {
   void setAsideOnce();
   void beWitness();
   Stage stage() const { return m_bench.run()->stage(); }
-  const Job& job() const { return *m_bench.run()->session()->job(); }
+  const Job& job() const { return *m_bench.run()->course()->job(); }
 
   template <class Widget>
   Widget* shown(const char* name) const {
