@@ -1,7 +1,7 @@
 #!/bin/sh
 # Installs what is missing, builds everything with address and undefined-behaviour sanitizers and runs
 # every test; builds the program as it is used, kills it again and again, walks through its
-# window and plays the demo with it.
+# window and plays the demo with it. Warnings are errors, by clang, by g++ with optimisation and by g++ without.
 set -eu
 top=$(cd "$(dirname "$0")/.." && pwd)
 . "$top/cmake/packages.sh"
@@ -21,6 +21,11 @@ release=$top/build-release
 configure "$release" release.cmake -DCW_BUILD_TESTS=ON
 cmake --build "$release" --target clampwright kill_tests app_walk_tests ||
   stop "the release build failed; the messages above say where"
+
+say "building as a contributor does"
+debug=$top/build-debug
+configure "$debug" dev-debug.cmake -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=10
+cmake --build "$debug" --target core_record_tests || stop "the debug build failed; the messages above say where"
 
 say "running the tests"
 ctest --test-dir "$sanitised" --output-on-failure -j 2 || stop "tests failed; the messages above say which"

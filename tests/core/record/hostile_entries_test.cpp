@@ -143,7 +143,9 @@ TEST(AnyForgedField, IsReadWithoutHarm) {
       for (const Json& value : isLikeTwoBefore ? std::vector<Json>{} : values) {
         const std::string bytes = forged(record, head, row, field, value);
         const Verification found = verifyRecord(bytes, key);
-        if (!found.good()) EXPECT_FALSE(sentence(found.problems.front()).empty());
+        if (!found.good()) {
+          EXPECT_FALSE(sentence(found.problems.front()).empty());
+        }
         refused += found.good() ? 0 : 1;
         (void)readRecord(bytes);
         ++forgeries;
