@@ -22,9 +22,13 @@ endif()
 add_library(cw_options INTERFACE)
 target_include_directories(cw_options INTERFACE ${CMAKE_SOURCE_DIR})
 target_compile_options(cw_options INTERFACE
-  -Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Wold-style-cast -Wcast-align -Woverloaded-virtual
+  -Wall -Wextra -Wpedantic -Wnon-virtual-dtor -Wold-style-cast -Wcast-align -Woverloaded-virtual
   -Wconversion -Wdouble-promotion -Wformat=2 -Wimplicit-fallthrough
+  # g++ would have a local type not named like one that another file of the same batch keeps to itself.
+  $<IF:$<CXX_COMPILER_ID:GNU>,-Wshadow=local,-Wshadow>
   $<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess> $<$<BOOL:${CW_WERROR}>:-Werror>)
+# A precompiled header that knows no times is the same in every tree, and so is what ccache keeps of it.
+target_compile_options(cw_options INTERFACE "$<$<CXX_COMPILER_ID:Clang>:SHELL:-Xclang -fno-pch-timestamp>")
 # g++ 12 reports std::string's own copying once it is inlined (GCC bugs 105329, 105651); debug builds warn.
 target_compile_options(cw_options INTERFACE
   $<$<AND:$<CXX_COMPILER_ID:GNU>,$<NOT:$<CONFIG:Debug>>>:-Wno-array-bounds;-Wno-stringop-overflow;-Wno-stringop-overread;-Wno-restrict>)

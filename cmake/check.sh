@@ -37,6 +37,8 @@ say "playing the demo with the release program"
 demo=$(mktemp -d)
 trap 'rm -rf "$demo"' EXIT
 "$release/bin/clampwright" demo --out "$demo/out" || stop "the demo job failed"
-"$release/bin/clampwright" record verify "$demo/out/record.json" --key "$demo/out/key.json" ||
-  stop "the demo's record does not verify"
+for file in record.json record.pdf; do
+  "$release/bin/clampwright" record verify "$demo/out/$file" --key "$demo/out/key.json" ||
+    stop "the demo's $file does not verify"
+done
 say "all is well"

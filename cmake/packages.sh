@@ -1,8 +1,8 @@
 # Sourced by run.sh and check.sh: what the program and its tests need of Debian 12, and how it gets there.
 
 run_packages="g++ cmake ninja-build ccache pkg-config qt6-base-dev libqt6sql6-sqlite libqt6svg6
-  libfmt-dev libsodium-dev libexpected-dev nlohmann-json3-dev libcli11-dev libeigen3-dev libfontconfig-dev fonts-b612"
-check_packages="libgtest-dev libgmock-dev libsqlite3-dev libqpdf-dev poppler-utils qpdf units
+  libfmt-dev libsodium-dev libexpected-dev nlohmann-json3-dev libcli11-dev libeigen3-dev libfontconfig-dev fonts-b612 libqpdf-dev"
+check_packages="libgtest-dev libgmock-dev libsqlite3-dev poppler-utils qpdf units
   clang libclang-rt-14-dev python3 python3-cryptography python3-jsonschema util-linux"
 
 say() { printf '\n== %s\n' "$*"; }

@@ -75,8 +75,8 @@ QLineEdit* BenchForm::addField(const QString& label, const char* name, Width wid
   return field;
 }
 
-QLineEdit* BenchForm::addPin(const char* name) {
-  QLineEdit* field = addField(tr("PIN"), name);
+QLineEdit* BenchForm::addPin(const char* name, const QString& label) {
+  QLineEdit* field = addField(label.isEmpty() ? tr("PIN") : label, name);
   field->setEchoMode(QLineEdit::Password);
   connect(field, &QLineEdit::returnPressed, action(), &QPushButton::click);
   return field;

@@ -28,7 +28,7 @@ class BenchForm : public QWidget {
   enum class Width { Half, Whole };
   QLineEdit* addField(const QString& label, const char* name, Width width = Width::Half);
   QComboBox* addChoice(const QString& label, const char* name, Width width = Width::Half, int lines = 1);
-  QLineEdit* addPin(const char* name);  ///< Enter in it is the main action
+  QLineEdit* addPin(const char* name, const QString& label = {});  ///< Enter in it is the main action
   /// A widget of its own kind in the next cell.
   void add(const QString& label, QWidget* field, const char* name, Width width = Width::Half);
   /// Across both columns.

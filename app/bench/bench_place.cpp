@@ -9,7 +9,9 @@
 #include "app/bench/quick_panel.h"
 #include "app/bench/sign_panel.h"
 #include "app/bench/start_panel.h"
+#include "app/bench/trial_panel.h"
 #include "app/common/tab_order.h"
+#include "app/common/wording.h"
 #include "app/look/measures.h"
 #include "app/run/run_panel.h"
 
@@ -68,6 +70,7 @@ RunPanel* BenchPlace::run() {
   connect(m_run, &RunPanel::signInWanted, this, &BenchPlace::askWho);
   connect(m_run, &RunPanel::jobLeft, this, &BenchPlace::showList);
   connect(m_run, &RunPanel::jobFinished, this, &BenchPlace::showFinished);
+  connect(m_run, &RunPanel::jobCalledOff, this, &BenchPlace::showCalledOff);
   return m_run;
 }
 
@@ -107,6 +110,8 @@ void BenchPlace::showList() {
 void BenchPlace::askWho(const Id& job) {
   const auto found = m_workspace.shop().ledger().refresh(job);
   if (found && (*found)->finished) return showFinished(job);
+  if (found && (*found)->calledOff) return showCalledOff(job);
+  if (found && (*found)->isTrial()) return showTrial(job);
   signPanel()->present(job);
   setCurrentWidget(m_sign);
 }
@@ -119,6 +124,24 @@ void BenchPlace::runJob(const Id& job, const Worker& worker) {
 void BenchPlace::showFinished(const Id& job) {
   finished()->present(job);
   setCurrentWidget(m_finished);
+}
+
+void BenchPlace::showTrial(const Id& job) {
+  if (m_trial == nullptr) {
+    m_trial = new TrialPanel(m_workspace);
+    addWidget(m_trial);
+    connect(m_trial, &TrialPanel::left, this, &BenchPlace::showList);
+    connect(m_trial, &TrialPanel::calledOff, this, &BenchPlace::showCalledOff);
+  }
+  m_trial->present(job);
+  setCurrentWidget(m_trial);
+}
+
+void BenchPlace::showCalledOff(const Id& job) {
+  showList();
+  if (const auto found = m_workspace.shop().ledger().job(job); found)
+    m_list->say(tr("%1, %2, is called off; it stands in Records.")
+                    .arg(toQt((*found)->start.workOrder), toQt((*found)->start.machine)));
 }
 
 QWidget* makeBenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent) {

@@ -12,6 +12,7 @@ class QuickPanel;
 class RunPanel;
 class SignPanel;
 class StartPanel;
+class TrialPanel;
 struct Worker;
 
 /// The bench: the list of jobs, the start of one, a quick joint, the run, and the finished job. Each page but
@@ -37,6 +38,8 @@ class BenchPlace final : public QStackedWidget {
   void askWho(const Id& job);
   void runJob(const Id& job, const Worker& worker);
   void showFinished(const Id& job);
+  void showTrial(const Id& job);
+  void showCalledOff(const Id& job);
 
   Workspace& m_workspace;
   Navigator& m_navigator;
@@ -46,6 +49,7 @@ class BenchPlace final : public QStackedWidget {
   SignPanel* m_sign = nullptr;
   RunPanel* m_run = nullptr;
   FinishedPanel* m_finished = nullptr;
+  TrialPanel* m_trial = nullptr;
 };
 
 QWidget* makeBenchPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);

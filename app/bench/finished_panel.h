@@ -3,6 +3,9 @@
 
 #include "app/common/workspace.h"
 
+class QComboBox;
+class QLineEdit;
+
 namespace cw {
 
 class BenchFoot;
@@ -24,6 +27,8 @@ class FinishedPanel final : public QWidget {
   Workspace& m_workspace;
   Id m_job;
   DocumentView* m_document;
+  QComboBox* m_sealer;
+  QLineEdit* m_pin;
   BenchFoot* m_foot;
 };
 

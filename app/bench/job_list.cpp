@@ -5,6 +5,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <limits>
 
 #include "app/common/tab_order.h"
 #include "app/common/wording.h"
@@ -27,6 +28,9 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
   m_empty->setFont(fontOfHeight(bench::kTextHeight, this));
   m_empty->setWordWrap(true);
   column->addWidget(m_empty);
+  m_said = textLabel({}, fontOfHeight(bench::kLabelHeight, this));
+  m_said->setObjectName(QStringLiteral("listSaidText"));
+  column->addWidget(m_said);
   m_list = new QListWidget;
   m_list->setObjectName(QStringLiteral("jobList"));
   m_list->setAccessibleName(tr("Jobs in progress"));
@@ -69,6 +73,7 @@ JobList::JobList(Workspace& workspace, QWidget* parent) : QWidget(parent), m_wor
 void JobList::refresh() {
   m_list->clear();
   m_jobs.clear();
+  say({});
   for (QPushButton* button : {m_open, m_start, m_quick}) button->setEnabled(m_workspace.hasShop());
   m_list->setVisible(m_workspace.hasShop());
   if (!m_workspace.hasShop()) {
@@ -76,13 +81,14 @@ void JobList::refresh() {
     return m_empty->show();
   }
   JobQuery unfinished;
-  unfinished.state = JobState::Open;
+  unfinished.states = {JobState::Open};
+  unfinished.most = std::numeric_limits<int>::max();  // each waits for somebody
   auto rows = m_workspace.shop().findJobs(unfinished);
   if (!rows) {
     m_empty->setText(worded(rows.error()));
     return m_empty->show();
   }
-  for (const JobRow& row : *rows) {
+  for (const JobRow& row : rows->rows) {
     const QString sheet = row.quick ? tr("%1 (no issued sheet)").arg(toQt(row.title))
                                     : tr("%1 rev %2").arg(toQt(row.title), toQt(row.revision));
     m_list->addItem(tr("%1   %2   %3\nstarted %4, %5 entries")
@@ -90,14 +96,19 @@ void JobList::refresh() {
                              QString::number(row.entries)));
     m_jobs.push_back(row.job);
   }
-  m_empty->setVisible(rows->empty());
+  m_empty->setVisible(rows->rows.empty());
   m_empty->setText(tr("No job is in progress. Start one by an issued sheet."));
-  m_list->setVisible(!rows->empty());
-  m_open->setEnabled(!rows->empty());
-  m_open->setProperty(kMainProperty, !rows->empty());
-  m_start->setProperty(kMainProperty, rows->empty());
-  passFocusOn(*this, rows->empty() ? static_cast<QWidget&>(*m_start) : *m_list);
-  if (!rows->empty()) m_list->setCurrentRow(0);
+  m_list->setVisible(!rows->rows.empty());
+  m_open->setEnabled(!rows->rows.empty());
+  m_open->setProperty(kMainProperty, !rows->rows.empty());
+  m_start->setProperty(kMainProperty, rows->rows.empty());
+  passFocusOn(*this, rows->rows.empty() ? static_cast<QWidget&>(*m_start) : *m_list);
+  if (!rows->rows.empty()) m_list->setCurrentRow(0);
+}
+
+void JobList::say(const QString& sentence) {
+  m_said->setText(sentence);
+  m_said->setVisible(!sentence.isEmpty());
 }
 
 void JobList::choose() {

@@ -15,6 +15,7 @@ class JobList final : public QWidget {
  public:
   explicit JobList(Workspace& workspace, QWidget* parent = nullptr);
   void refresh();
+  void say(const QString& sentence);  ///< until the list is read again
 
  signals:
   void jobChosen(const cw::Id& job);
@@ -24,7 +25,7 @@ class JobList final : public QWidget {
  private:
   void choose();
   Workspace& m_workspace;
-  QLabel* m_empty;
+  QLabel *m_empty, *m_said;
   QListWidget* m_list;
   QPushButton *m_open, *m_start, *m_quick;
   std::vector<Id> m_jobs;

@@ -27,29 +27,48 @@ bool LedgerCourse::isOverruled(const Sheet& sheet) {
 }
 
 bool LedgerCourse::isSignedIn() {
-  return m_workspace.shop().ledger().isSignedIn(id(), worker().sign);
+  const auto signedIn = m_workspace.shop().ledger().isSignedIn(id(), worker().sign);
+  if (!signedIn) emit refused(worded(signedIn.error()));
+  return signedIn.value_or(false);
+}
+
+Draft LedgerCourse::drafted(Body body) const {
+  Draft out;
+  out.enteredBy = worker().sign;
+  out.supervisor = worker().supervisor;
+  out.body = std::move(body);
+  return out;
+}
+
+bool LedgerCourse::enter(const Draft& draft, const Pins& pins) {
+  return settled(m_workspace.enter(id(), draft, pins).map([](const Receipt&) {}));
 }
 
 bool LedgerCourse::state(Body body) {
-  return settled(m_workspace.enter(id(), toQt(worker().sign), std::move(body), toQt(worker().supervisor))
-                     .map([](const Receipt&) {}));
+  return enter(drafted(std::move(body)));
 }
 
 bool LedgerCourse::stateAs(const QString& sign, const QString& pin, Body body) {
-  if (!m_workspace.shop().ledger().isSignedIn(id(), fromQt(sign))) {
-    const auto signedIn = m_workspace.signIn(id(), sign, pin);
-    if (!signedIn) return settled(fail(signedIn.error()));
-  }
-  return settled(m_workspace.enter(id(), sign, std::move(body)).map([](const Receipt&) {}));
+  Draft draft;
+  draft.enteredBy = fromQt(sign);
+  draft.body = std::move(body);
+  return enter(draft, {{draft.enteredBy, fromQt(pin)}});
 }
 
-bool LedgerCourse::stateAllowed(const QString& lead, const QString& pin, Body body) {
-  const auto vouched = m_workspace.vouch(id(), lead, pin);
-  return vouched ? state(std::move(body)) : settled(vouched);
+bool LedgerCourse::stateAllowed(const GivenWord& word, Body body) {
+  Draft draft = drafted(std::move(body));
+  if (word.sign.isEmpty()) return enter(draft);
+  draft.byPhone = word.byPhone;
+  if (word.byPhone) return enter(draft);
+  // The author's own word as a lead needs no PIN beside the sign-in.
+  const bool isAuthor = fromQt(word.sign) == worker().sign && word.pin.isEmpty();
+  return isAuthor ? enter(draft) : enter(draft, {{fromQt(word.sign), fromQt(word.pin)}});
 }
 
-bool LedgerCourse::resume(const QString& pin, Resumed resumed) {
-  const auto signedIn = m_workspace.signIn(id(), toQt(worker().sign), pin, toQt(worker().supervisor));
+bool LedgerCourse::resume(const QString& pin, const QString& supervisorPin, Resumed resumed) {
+  Pins pins{{worker().sign, fromQt(pin)}};
+  if (!worker().supervisor.empty()) pins[worker().supervisor] = fromQt(supervisorPin);
+  const auto signedIn = m_workspace.enter(id(), drafted(SignedIn{}), pins);
   return signedIn ? state(resumed) : settled(fail(signedIn.error()));
 }
 

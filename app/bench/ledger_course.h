@@ -19,10 +19,13 @@ class LedgerCourse final : public Course {
 
   bool state(Body body) override;
   bool stateAs(const QString& sign, const QString& pin, Body body) override;
-  bool stateAllowed(const QString& lead, const QString& pin, Body body) override;
-  bool resume(const QString& pin, Resumed resumed) override;
+  bool stateAllowed(const GivenWord& word, Body body) override;
+  bool resume(const QString& pin, const QString& supervisorPin, Resumed resumed) override;
 
  private:
+  Draft drafted(Body body) const;
+  bool enter(const Draft& draft, const Pins& pins = {});
+
   Workspace& m_workspace;
 };
 

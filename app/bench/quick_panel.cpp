@@ -10,6 +10,7 @@
 #include <set>
 
 #include "app/bench/layout_input.h"
+#include "app/bench/lead_fields.h"
 #include "app/bench/shop_choices.h"
 #include "app/common/wording.h"
 #include "app/drawing/joint_view.h"
@@ -67,11 +68,13 @@ void QuickPanel::addJoint() {
   m_grade->lineEdit()->setAccessibleName(tr("Grade, as marked"));
   m_grade->addItem(QString());
   std::set<std::string> names;
-  for (const Grade& grade : m_workspace.catalogue().rows().grades)
+  const auto known = m_workspace.catalogue();  // what judge() says if it cannot be read
+  const Library& offered = known ? (*known)->rows() : shippedCatalogue().rows();
+  for (const Grade& grade : offered.grades)
     if (names.insert(grade.name).second) m_grade->addItem(toQt(grade.name));
   m_condition = addChoice(tr("The torque holds for threads that are"), "conditionChoice");
   m_condition->addItem(tr("the source does not say"), QString());
-  for (const Condition& condition : m_workspace.catalogue().rows().conditions)
+  for (const Condition& condition : offered.conditions)
     m_condition->addItem(toQt(condition.name), toQt(condition.name));
   m_limit = addChoice(tr("What limits the torque"), "limitChoice");
   m_limit->addItems({tr("what the fastener can bear"), tr("a gasket"), tr("a plastic part"),
@@ -128,10 +131,7 @@ QWidget* QuickPanel::makeJudgement() {
 }
 
 void QuickPanel::addWho() {
-  m_lead = addChoice(tr("Lead who allows it all the same"), "leadChoice");
-  m_leadPin = addField(tr("PIN of the lead"), "leadPinField");
-  m_leadPin->setEchoMode(QLineEdit::Password);
-  m_reason = addField(tr("The lead's reason"), "reasonField");
+  m_lead = new LeadFields(*this, tr("Lead who allows it all the same"));
   m_person = addChoice(tr("Who answers for it, and does it"), "personChoice");
   m_pin = addPin("pinField");
 }
@@ -139,21 +139,22 @@ void QuickPanel::addWho() {
 void QuickPanel::present() {
   say({});
   for (QLineEdit* field : {m_workOrder, m_name, m_thread, m_printed, m_low, m_aim, m_high, m_document, m_page,
-                           m_revision, m_leadPin, m_reason, m_pin})
+                           m_revision, m_pin})
     field->clear();
+  m_lead->clear();
   for (QComboBox* choice : {m_grade, m_condition, m_limit, m_passes}) choice->setCurrentIndex(0);
   m_layout->clear();
   m_photograph.reset();
   m_photographButton->setText(tr("Choose a picture…"));
-  fillMachines(*m_machine, m_workspace.shop());
-  fillWorkers(*m_person, m_workspace.shop(), true);
-  m_lead->clear();
-  m_lead->addItem(tr("nobody"), QString());
-  if (const auto people = m_workspace.shop().people().all())
-    for (const Person& person : *people)
-      if (person.active && person.may(Role::ShopLead)) m_lead->addItem(toQt(person.name), toQt(person.sign));
+  if (const auto filled = fill(); !filled) say(worded(filled.error()));
   judge();
   m_workOrder->setFocus();
+}
+
+Result<void> QuickPanel::fill() {
+  CW_CHECK(m_lead->fill(m_workspace.shop()));
+  CW_CHECK(fillMachines(*m_machine, m_workspace.shop()));
+  return fillWorkers(*m_person, m_workspace.shop(), true);
 }
 
 void QuickPanel::choosePhotograph() {
@@ -202,7 +203,7 @@ Result<QuickJoint> QuickPanel::joint() const {
 /// As it is typed: without the photograph, which has no say in it and would have to be read each time.
 void QuickPanel::judge() {
   action()->setText(tr("Start"));
-  showLeadsWord(false);
+  m_lead->setShown(false);
   const auto read = joint();
   const auto sheet = read ? quickSheet(*read, m_workspace.newId()) : Result<Sheet>(fail(read.error()));
   if (!sheet) {
@@ -210,7 +211,9 @@ void QuickPanel::judge() {
     return m_verdict->setText(wordedWithPlace(sheet.error()));
   }
   m_drawing->setDrawing(drawingOf(sheet->joints.front()));
-  const auto judged = judgeQuickSheet(*sheet, m_workspace.catalogue());
+  const auto catalogue = m_workspace.catalogue();
+  if (!catalogue) return m_verdict->setText(wordedWithPlace(catalogue.error()));
+  const auto judged = judgeQuickSheet(*sheet, **catalogue);
   if (!judged) return m_verdict->setText(worded(judged.error()));
   showVerdict(*judged);
   action()->setText(tr("Start: %1 × %2 at %3")
@@ -225,13 +228,7 @@ void QuickPanel::showVerdict(const QuickVerdict& verdict) {
   if (verdict.blocks()) lines << tr("Only a shop lead can allow it, with a reason that goes on the record.");
   m_verdict->setText(lines.join(QLatin1Char('\n')));
   m_verdict->setForegroundRole(verdict.blocks() ? QPalette::BrightText : QPalette::WindowText);
-  showLeadsWord(verdict.blocks());
-}
-
-void QuickPanel::showLeadsWord(bool wanted) {
-  for (QWidget* field :
-       {static_cast<QWidget*>(m_lead), static_cast<QWidget*>(m_leadPin), static_cast<QWidget*>(m_reason)})
-    setShown(field, wanted);
+  m_lead->setShown(verdict.blocks());
 }
 
 void QuickPanel::start() {
@@ -246,13 +243,7 @@ void QuickPanel::start() {
   beginning.pin = fromQt(m_pin->text());
   beginning.start.workOrder = fromQt(m_workOrder->text().trimmed());
   beginning.start.machine = machineIn(*m_machine);
-  if (m_lead->isVisibleTo(this)) {
-    beginning.start.guardAllowedBy = fromQt(m_lead->currentData().toString());
-    beginning.start.guardReason = fromQt(m_reason->text().trimmed());
-    const QString lead = m_lead->currentData().toString();
-    const auto vouched = lead.isEmpty() ? Result<void>() : m_workspace.vouch(Id(), lead, m_leadPin->text());
-    if (!vouched) return say(worded(vouched.error()));
-  }
+  m_lead->addTo(beginning, beginning.start.guardAllowedBy, beginning.start.guardReason);
   const auto job = m_workspace.startJob(beginning);
   if (!job) return say(worded(job.error()));
   emit started(*job, {beginning.by});

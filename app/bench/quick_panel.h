@@ -11,6 +11,8 @@ class LayoutInput;
 
 /// A joint that has no sheet: layout, specification and source, entered by somebody qualified and judged by
 /// the guard before work may start.
+class LeadFields;
+
 class QuickPanel final : public BenchForm {
   Q_OBJECT
 
@@ -31,19 +33,20 @@ class QuickPanel final : public BenchForm {
   QWidget* makeJudgement();
   void choosePhotograph();
   void propose();  ///< what the printed line says goes into least, aim and most
+  Result<void> fill();
   void judge();
   QuickFields fields() const;
   Result<QuickJoint> joint() const;
   void showVerdict(const QuickVerdict& verdict);
-  void showLeadsWord(bool wanted);
   void start();
 
   Workspace& m_workspace;
   LayoutInput* m_layout;
   JointView* m_drawing;
-  QComboBox *m_machine, *m_grade, *m_condition, *m_limit, *m_passes, *m_person, *m_lead;
+  QComboBox *m_machine, *m_grade, *m_condition, *m_limit, *m_passes, *m_person;
+  LeadFields* m_lead;
   QLineEdit *m_workOrder, *m_name, *m_thread, *m_printed, *m_low, *m_aim, *m_high, *m_document, *m_page,
-      *m_revision, *m_pin, *m_leadPin, *m_reason;
+      *m_revision, *m_pin;
   QPushButton* m_photographButton;
   QLabel* m_verdict;
   std::optional<Photograph> m_photograph;

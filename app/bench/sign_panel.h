@@ -18,13 +18,14 @@ class SignPanel final : public BenchForm {
  private:
   void refresh();
   void goOn();
-  Worker worker() const;
+  Result<Worker> worker() const;
+  Result<Receipt> signIn(const Worker& who);
 
   Workspace& m_workspace;
   Id m_job;
   bool m_paused = false;
   QComboBox *m_person, *m_supervisor;
-  QLineEdit* m_pin;
+  QLineEdit *m_pin, *m_supervisorPin;
 };
 
 }  // namespace cw

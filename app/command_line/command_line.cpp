@@ -4,9 +4,11 @@
 #include <QCoreApplication>
 #include <optional>
 #include <ostream>
+#include <sstream>
 
 #include "app/command_line/commands.h"
 #include "app/print/press.h"
+#include "core/base/printable.h"
 
 namespace cw {
 namespace {
@@ -40,15 +42,26 @@ Error usageError(const CLI::ParseError& slip) {
 }
 
 int refuse(const Error& error, Terminal& terminal) {
-  terminal.err << "clampwright: " << sentence(error) << "\n";
+  terminal.err << "clampwright: " << printable(sentence(error)) << "\n";
   return exitCode(error.code);
+}
+
+void showFile(const std::string& bytes, Terminal& terminal) {
+  if (!terminal.isScreen) {
+    terminal.out << bytes << (bytes.ends_with('\n') ? "" : "\n");
+    return;
+  }
+  std::istringstream lines(bytes);
+  for (std::string line; std::getline(lines, line);) terminal.out << printable(line) << "\n";
 }
 
 int show(const Reply& reply, bool asJson, Terminal& terminal) {
   if (asJson)
-    terminal.out << canonical(reply.json) << "\n";
+    terminal.out << printableJson(canonical(reply.json)) << "\n";
+  else if (!reply.file.empty())
+    showFile(reply.file, terminal);
   else
-    for (const std::string& line : reply.lines) terminal.out << line << "\n";
+    for (const std::string& line : reply.lines) terminal.out << printable(line) << "\n";
   terminal.out.flush();
   if (!terminal.out)
     return refuse({ErrorCode::Storage, "output", "", "the reply could not be written", "check where it goes"},
@@ -87,6 +100,17 @@ int runCommandLine(int count, const char* const* words, Terminal terminal) {
     return refuse(usageError(slip), terminal);
   }
   return run(commands, options, terminal);
+}
+
+void addLimit(CLI::App* app, int& limit) {
+  app->add_option("--limit", limit, "At most so many")->check(CLI::Range(1, 10'000'000));
+}
+
+void sayOfHowMany(Reply& reply, std::size_t shown, std::size_t total, std::string_view what) {
+  reply.json.set("total", static_cast<std::int64_t>(total));
+  if (shown < total)
+    reply.lines.push_back("first " + std::to_string(shown) + " of " + std::to_string(total) + " " +
+                          std::string(what) + "; search more narrowly, or ask for more with --limit");
 }
 
 bool asksForCommand(int count, const char* const* words) {

@@ -2,6 +2,7 @@
 #include <functional>
 #include <iosfwd>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/json.h"
@@ -18,14 +19,23 @@ struct Terminal {
   std::ostream& out;
   std::ostream& err;
   std::istream& in;
+  bool isScreen = false;  ///< somebody looks at `out` itself: nothing that steers a screen is written to it
 };
 
 /// What a command found, for people as lines and for programs as JSON.
 struct Reply {
-  std::vector<std::string> lines;
+  std::vector<std::string> lines;  ///< written with what steers a screen escaped
+  std::string file;  ///< bytes of a file, in place of lines: written as they are, but on a screen
   Json json = Json(Json::Object{});
   bool yes = true;  ///< false: the reply is no (findings, failed verification); exit 1
 };
+
+/// How many rows a list shows unless --limit says otherwise.
+inline constexpr int kListed = 1000;
+/// --limit, for a list that can be longer than anybody reads.
+void addLimit(CLI::App* app, int& limit);
+/// Says in lines and JSON of how many these are the first; `what`: "jobs".
+void sayOfHowMany(Reply& reply, std::size_t shown, std::size_t total, std::string_view what);
 
 /// What is the same for every command of one call.
 struct Options {

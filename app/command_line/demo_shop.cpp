@@ -6,6 +6,7 @@
 #include "core/base/resource.h"
 #include "core/record/key.h"
 #include "core/store/file_io.h"
+#include "core/store/found_shop.h"
 #include "core/store/register_file.h"
 #include "core/store/sheet_review.h"
 
@@ -55,26 +56,26 @@ Result<DemoJob> play(Shop& shop, const Script& script, SteppingClock& clock, con
   std::ostringstream receipts;
   if (auto entered = enterLines(shop, beginning.job, lines, receipts); !entered)
     return fail(within(script.name, entered.error()));
-  CW_TRY(record, shop.records().seal(beginning.job, key, CW_VERSION));
+  CW_TRY(record, shop.records().seal(beginning.job, {"mira", "2468"}, key, CW_VERSION));
   return DemoJob{beginning.job, script.name, record};
 }
 
 }  // namespace
 
-Result<std::vector<DemoJob>> playDemo(const std::string& folder) {
+Result<DemoShop> playDemo(const std::string& folder, Existing existing) {
   SteppingClock clock(*parseRfc3339("2026-11-20T09:00:00+01:00"), std::chrono::seconds(7));
-  const SecretKey key = makeKey();
-  CW_TRY(shop, Shop::create(folder + "/demo.shop", "Invented irrigation co-operative, pump shed",
-                            publicOf(key), clock));
-  CW_CHECK(writeFile(folder + "/demo.shop.secret-key", writeSecretKey(key), Access::OwnerOnly));
-  CW_CHECK(writeFile(folder + "/key.json", writePublicKey(publicOf(key))));
+  const std::string file = folder + "/demo.shop", keyFile = usualKeyFile(file).string();
+  CW_TRY(shop, foundShop(file, "Invented irrigation co-operative, pump shed", keyFile, clock));
+  CW_TRY(keyText, readFile(keyFile));
+  CW_TRY(key, readSecretKey(keyText));
+  CW_CHECK(writeFile(folder + "/key.json", writePublicKey(publicOf(key)), existing));
   CW_CHECK(addRegister(*shop, demoFile("register.json"), {"bea", clock.now(), "invented data"},
                        PinStrength::Quick));
   CW_CHECK(issueSheets(*shop, clock));
-  std::vector<DemoJob> out;
+  DemoShop out{key, {}};
   for (const Script& script : kScripts) {
     CW_TRY(job, play(*shop, script, clock, key));
-    out.push_back(std::move(job));
+    out.jobs.push_back(std::move(job));
   }
   return out;
 }

@@ -4,6 +4,8 @@
 
 #include "core/base/id.h"
 #include "core/base/result.h"
+#include "core/record/key.h"
+#include "core/store/output_place.h"
 
 namespace cw {
 
@@ -14,9 +16,15 @@ struct DemoJob {
   std::string record;  ///< sealed bytes
 };
 
+/// All of it, and the key that seals.
+struct DemoShop {
+  SecretKey key;
+  std::vector<DemoJob> jobs;
+};
+
 /// Makes the invented shop below `folder` ("demo.shop", its secret key, "key.json") and plays its jobs from
-/// sheet to sealed record, on a clock of its own that starts on 25 November 2026. AlreadyDone if the folder
-/// has a shop; errors of the store.
-Result<std::vector<DemoJob>> playDemo(const std::string& folder);
+/// sheet to sealed record, on a clock of its own that starts on 25 November 2026. `existing`: what becomes of
+/// a "key.json" that is there. AlreadyDone if the folder has a shop or its key; errors of the store.
+Result<DemoShop> playDemo(const std::string& folder, Existing existing);
 
 }  // namespace cw

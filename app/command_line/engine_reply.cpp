@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 
 #include "core/fastener/thread.h"
+#include "core/procedure/spoken_place.h"
 #include "core/units/format.h"
 
 namespace cw {
@@ -21,18 +22,6 @@ Json texts(const std::vector<Message>& messages) {
   Json::Array out;
   for (const Message& message : messages) out.push_back(plain(message));
   return out;
-}
-
-std::string_view word(Severity severity) {
-  switch (severity) {
-    case Severity::Note:
-      return "note";
-    case Severity::Warning:
-      return "warning";
-    case Severity::Blocking:
-      break;
-  }
-  return "blocking";
 }
 
 }  // namespace
@@ -78,9 +67,10 @@ Json toJson(const Findings& findings) {
   Json::Array out;
   for (const Finding& finding : findings)
     out.push_back(Json()
-                      .set("severity", word(finding.severity))
+                      .set("severity", wordOf(finding.severity))
                       .set("code", finding.code)
                       .set("place", finding.place)
+                      .set("where", spokenPlace(finding.place))
                       .set("problem", plain(finding.problem))
                       .set("cure", plain(finding.cure)));
   return out;
@@ -102,7 +92,8 @@ void addWorkingFlag(CLI::App& app, bool& into) {
 
 void addFindings(Reply& reply, const Findings& findings) {
   for (const Finding& finding : findings)
-    reply.lines.push_back(std::string(word(finding.severity)) + ": " + sentence(finding));
+    reply.lines.push_back(std::string(wordOf(finding.severity)) + ": " +
+                          sentence(spokenPlace(finding.place), finding.problem, finding.cure));
   reply.json.set("findings", toJson(findings));
   reply.yes = reply.yes && !hasBlocking(findings);
 }

@@ -53,7 +53,7 @@ StatedTorque inUnit(const Judgement& judgement, const TorqueUnit* unit) {
 void addNumbers(Reply& reply, const Judgement& judgement) {
   const bool isJudged = judgement.verdict != Verdict::NotJudged;
   const auto torque = [&](Torque value) { return isJudged ? Json::decimal(value.si()) : Json(); };
-  reply.json.set("verdict", codeOf(judgement.verdict));
+  reply.json.set("verdict", wordOf(judgement.verdict));
   reply.json.set("torque_Nm", Json::decimal(judgement.torque.value().si()));
   reply.json.set("band_low_Nm", torque(judgement.low)).set("band_high_Nm", torque(judgement.high));
   reply.json.set("yield_typical_Nm", torque(judgement.yieldTypical));
@@ -69,7 +69,7 @@ void addNumbers(Reply& reply, const Judgement& judgement) {
 
 void addWords(Reply& reply, const Judgement& judgement) {
   Json::Array said;
-  reply.lines.push_back(std::string(codeOf(judgement.verdict)));
+  reply.lines.push_back(std::string(wordOf(judgement.verdict)));
   for (const Message& message : explain(judgement)) {
     reply.lines.push_back(plain(message));
     said.push_back(plain(message));
@@ -82,24 +82,12 @@ void addWords(Reply& reply, const Judgement& judgement) {
   reply.lines.push_back("to      " + inShopUnits(judgement.high, unit));
 }
 
-std::string_view word(Agreement agreement) {
-  switch (agreement) {
-    case Agreement::Agrees:
-      return "agrees";
-    case Agreement::Rounded:
-      return "rounded";
-    case Agreement::Disagrees:
-      break;
-  }
-  return "disagrees";
-}
-
 /// Holds the second printed column against the first.
 Result<void> compareColumns(Reply& reply, const std::string& also, const StatedTorque& first) {
   if (also.empty()) return {};
   CW_TRY(second, readStated<TorqueTag>("--also", also));
   CW_TRY(found, named("--also", columnsAgree(first, second)));
-  reply.json.set("agreement", word(found.agreement));
+  reply.json.set("agreement", wordOf(found.agreement));
   reply.lines.push_back(plain(explain(found, first, second)));
   reply.yes = reply.yes && found.agreement != Agreement::Disagrees;
   return {};

@@ -6,7 +6,8 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/job_enter.h"
 #include "app/command_line/open_shop.h"
-#include "core/procedure/model_fit.h"
+#include "core/base/printable.h"
+#include "core/procedure/applicability.h"
 #include "core/record/key.h"
 #include "core/record/verify.h"
 #include "core/store/file_io.h"
@@ -16,16 +17,10 @@ namespace cw {
 namespace {
 
 struct StartOptions {
-  std::string sheet, quick, allowedBy, allowedWhy, workOrder, machine, reason = "new-work", parent, hours, by,
-                                                                       pinFile = "-", supervisor;
+  std::string sheet, quick, allowedBy, allowedWhy, fitAllowedBy, fitWhy, workOrder, machine, reason, parent,
+      hours, by, pinFile = "-", supervisor, supervisorPinFile;
+  bool byPhone = false;
 };
-
-Result<Reason> reasonFrom(const std::string& word) {
-  for (const auto& [reason, text] : Words<Reason>::kAll)
-    if (text == word) return reason;
-  return fail(ErrorCode::InvalidInput, "--reason", word, {"“%1” is no reason for a job", {shown(word)}},
-              "write new-work, warranty, comeback or retorque-due");
-}
 
 /// The issued revision of a sheet, or the file of a quick joint.
 Result<void> chooseSheet(const StartOptions& start, Shop& shop, Beginning& beginning) {
@@ -46,7 +41,6 @@ Result<Reply> start(const StartOptions& start, const Options& options, Terminal&
   Beginning beginning;
   CW_CHECK(chooseSheet(start, *shop, beginning));
   CW_TRY(pin, readPin(start.pinFile, terminal));
-  CW_TRY(reason, reasonFrom(start.reason));
   beginning.job = Id::make(clock.now());
   beginning.entry = Id::make(clock.now());
   beginning.by = start.by;
@@ -55,49 +49,70 @@ Result<Reply> start(const StartOptions& start, const Options& options, Terminal&
   beginning.start.workOrder = start.workOrder;
   beginning.start.machine = start.machine;
   beginning.start.hours = start.hours;
-  beginning.start.reason = reason;
+  if (!start.reason.empty()) {
+    CW_TRY(reason, fromWord<Reason>(start.reason, "--reason"));
+    beginning.start.reason = reason;
+  }
   beginning.start.parent = start.parent;
   beginning.start.guardAllowedBy = start.allowedBy;
   beginning.start.guardReason = start.allowedWhy;
+  beginning.start.fitAllowedBy = start.fitAllowedBy;
+  beginning.start.fitReason = start.fitWhy;
+  beginning.byPhone = start.byPhone;
+  if (!start.supervisorPinFile.empty()) {
+    CW_TRY(supervisorPin, readPin(start.supervisorPinFile, terminal));
+    beginning.others[start.supervisor] = supervisorPin;
+  }
   CW_TRY(receipt, shop->ledger().start(beginning));
   Reply reply;
   reply.json.set("job", beginning.job.text()).set("sequence", receipt.sequence).set("hash", receipt.hash);
   reply.lines = {beginning.job.text()};
   CW_TRY(job, shop->ledger().job(beginning.job));
-  if (const auto other = forAnotherModel(job->sheet.model, job->start.model)) {
-    reply.json.set("caution", plain(*other));
-    terminal.err << "caution: " << plain(*other) << "\n";
+  std::string caution;
+  for (const Message& doubt : applicability(job->sheet, job->start.model, job->start.serial).doubts) {
+    caution += (caution.empty() ? "" : " ") + plain(doubt);
+    terminal.err << "caution: " << printable(plain(doubt)) << "\n";
   }
+  if (!caution.empty()) reply.json.set("caution", caution);
   return reply;
 }
 
-Result<Reply> list(const Options& options) {
+Result<Reply> list(int limit, const Options& options) {
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));
-  CW_TRY(rows, shop->findJobs({}));
+  JobQuery query;
+  query.most = limit;
+  CW_TRY(listed, shop->findJobs(query));
   Json::Array all;
   Reply reply;
-  for (const JobRow& row : rows) {
+  for (const JobRow& row : listed.rows) {
     Json one;
     one.set("job", row.job.text()).set("work_order", row.workOrder).set("machine", row.machine);
-    one.set("sheet", row.title).set("revision", row.revision).set("state", word(row.state));
+    one.set("sheet", row.title).set("revision", row.revision).set("state", wordOf(row.state));
     one.set("quick", row.quick);
     reply.lines.push_back(row.job.text() + "  " + row.workOrder + "  " + row.machine + "  " + row.title +
                           (row.quick ? " (no issued sheet)" : " " + row.revision) + "  " +
-                          std::string(word(row.state)));
+                          std::string(wordOf(row.state)));
     all.push_back(std::move(one));
   }
   reply.json.set("jobs", std::move(all));
+  sayOfHowMany(reply, listed.rows.size(), listed.total, "jobs");
   return reply;
 }
 
-Result<Reply> seal(const std::string& jobText, const std::string& secretFile, const Options& options) {
+struct SealOptions {
+  std::string job, secretFile, by, pinFile = "-";
+};
+
+Result<Reply> seal(const SealOptions& given, const Options& options, Terminal& terminal) {
   SystemClock clock;
   CW_TRY(shop, openShop(options, clock));
-  CW_TRY(job, Id::parse(jobText));
-  CW_TRY(secretText, readFile(secretFile.empty() ? options.shopFile + ".secret-key" : secretFile, 4096));
+  CW_TRY(job, Id::parse(given.job));
+  CW_TRY(pin, readPin(given.pinFile, terminal));
+  CW_TRY(secretText,
+         readFile(given.secretFile.empty() ? options.shopFile + ".secret-key" : given.secretFile, 4096));
   CW_TRY(secret, readSecretKey(secretText));
-  CW_TRY(bytes, shop->records().seal(job, secret, CW_VERSION));
+  CW_TRY(bytes, shop->records().seal(job, {given.by, pin}, secret, CW_VERSION));
   CW_TRY(record, readRecord(bytes));
   Reply reply;
   reply.json.set("job", job.text()).set("head", hex(record.job.head)).set("count", record.job.count());
@@ -126,10 +141,17 @@ void addJob(Commands& commands) {
   startApp->add_option("--work-order", startOptions->workOrder, "Number of the work order")->required();
   startApp->add_option("--machine", startOptions->machine, "Machine as the shop calls it")->required();
   startApp->add_option("--hours", startOptions->hours, "Its hours, as read");
+  startApp->add_option("--fit-allowed-by", startOptions->fitAllowedBy,
+                       "Lead who allows a sheet that is for another model or serial number");
+  startApp->add_option("--fit-why", startOptions->fitWhy, "The lead's reason");
+  startApp->add_flag("--by-phone", startOptions->byPhone, "The lead said so by phone");
   startApp->add_option("--reason", startOptions->reason, "new-work, warranty, comeback or retorque-due");
   startApp->add_option("--parent", startOptions->parent, "Job whose record it follows from");
   startApp->add_option("--by", startOptions->by, "Sign of the technician")->required();
   startApp->add_option("--supervisor", startOptions->supervisor, "For an apprentice");
+  startApp
+      ->add_option("--supervisor-pin-file", startOptions->supervisorPinFile, "File with the supervisor's PIN")
+      ->type_name("FILE");
   startApp->add_option("--pin-file", startOptions->pinFile, "File with the PIN; - reads standard input")
       ->type_name("FILE");
   commands.add(startApp, [startOptions](const Options& options, Terminal& terminal) {
@@ -146,16 +168,22 @@ void addJob(Commands& commands) {
     return enterLines(*id, *file, options, terminal);
   });
 
-  auto secret = std::make_shared<std::string>();
+  auto sealing = std::make_shared<SealOptions>();
   CLI::App* sealApp = job->add_subcommand("seal", "Seal the record of a finished job");
-  sealApp->add_option("--job", *id, "Id of the job")->required();
-  sealApp->add_option("--secret", *secret, "Secret key file; by default beside the shop file")
+  sealApp->add_option("--job", sealing->job, "Id of the job")->required();
+  sealApp->add_option("--by", sealing->by, "Sign of who seals")->required();
+  sealApp->add_option("--pin-file", sealing->pinFile, "File with the PIN; - reads standard input")
       ->type_name("FILE");
-  commands.add(sealApp,
-               [id, secret](const Options& options, Terminal&) { return seal(*id, *secret, options); });
+  sealApp->add_option("--secret", sealing->secretFile, "Secret key file; by default beside the shop file")
+      ->type_name("FILE");
+  commands.add(sealApp, [sealing](const Options& options, Terminal& terminal) {
+    return seal(*sealing, options, terminal);
+  });
 
-  commands.add(job->add_subcommand("list", "List jobs"),
-               [](const Options& options, Terminal&) { return list(options); });
+  auto limit = std::make_shared<int>(kListed);
+  CLI::App* listApp = job->add_subcommand("list", "List jobs, the latest first");
+  addLimit(listApp, *limit);
+  commands.add(listApp, [limit](const Options& options, Terminal&) { return list(*limit, options); });
 }
 
 }  // namespace cw

@@ -3,7 +3,9 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/open_shop.h"
+#include "app/command_line/output_options.h"
 #include "core/base/csv.h"
+#include "core/base/found.h"
 #include "core/base/near_name.h"
 #include "core/fastener/catalogue.h"
 #include "core/store/file_io.h"
@@ -12,8 +14,9 @@ namespace cw {
 namespace {
 
 struct LibraryOptions {
-  std::string words, kind, file, by, pinFile = "-", out;
-  std::size_t most = 50;
+  std::string words, kind, file, by, pinFile = "-";
+  OutputOptions out;
+  int limit = 50;
   bool own = false, dryRun = false;
 };
 
@@ -84,22 +87,23 @@ Result<Reply> findRows(const LibraryOptions& given, const Options& options) {
   CW_TRY(shop, shopIfNamed(options, clock));
   CW_TRY(shipped, LibrarySearch::of(shippedCatalogue().rows()));
   ShopLibrary* own = shop ? &shop->library() : nullptr;
-  CW_TRY(hits, findInLibrary(shipped, own, given.words, given.most));
+  CW_TRY(hits, findInLibrary(shipped, own, given.words, static_cast<std::size_t>(given.limit)));
   Reply reply;
   Json::Array rows;
-  for (const LibraryHit& hit : hits) {
+  for (const LibraryHit& hit : hits.rows) {
     if (hit.shopRow == 0) {
       describe(hit.entry, false, valuesOf(shippedCatalogue(), hit.entry.kind, hit.entry.row), reply, rows);
       continue;
     }
     CW_TRY(catalogue, own->catalogue());
-    const auto at = own->place(hit.shopRow);
+    CW_TRY(at, ifFound(own->place(hit.shopRow)));
     describe(hit.entry, true, at ? valuesOf(*catalogue, at->kind, at->row) : Json(Json::Object{}), reply,
              rows);
   }
-  reply.yes = !hits.empty();
-  if (hits.empty()) reply.lines.push_back("nothing fits");
+  reply.yes = !hits.rows.empty();
+  if (hits.rows.empty()) reply.lines.push_back("nothing fits");
   reply.json.set("rows", std::move(rows));
+  sayOfHowMany(reply, hits.rows.size(), hits.total, "rows");
   return reply;
 }
 
@@ -170,13 +174,13 @@ Result<Reply> exportRows(const LibraryOptions& given, const Options& options) {
   Reply reply;
   reply.json.set("table", given.kind)
       .set("rows", static_cast<std::int64_t>(std::count(table.begin(), table.end(), '\n') - 1));
-  if (given.out.empty()) {
-    reply.lines.push_back(table.substr(0, table.size() - 1));
+  if (!given.out.named()) {
     reply.json.set("csv", table);
+    reply.file = std::move(table);
     return reply;
   }
-  CW_CHECK(writeFile(given.out, table));
-  reply.lines.push_back("wrote " + given.out);
+  CW_CHECK(writeFile(given.out.file, table, given.out.existing()));
+  reply.lines.push_back("wrote " + given.out.file);
   return reply;
 }
 
@@ -196,7 +200,7 @@ void addLibrary(Commands& commands) {
   CLI::App* find =
       library->add_subcommand("find", "Find rows by the beginnings of words; exit 1 if none fits");
   find->add_option("words", given->words, "3/8-16, M8x1, 8.8, #10, moly …")->required();
-  find->add_option("--most", given->most, "At most so many")->check(CLI::Range(1, 100000));
+  addLimit(find, given->limit);
   commands.add(find, [given](const Options& options, Terminal&) { return findRows(*given, options); });
 
   CLI::App* import = library->add_subcommand(
@@ -213,8 +217,7 @@ void addLibrary(Commands& commands) {
   CLI::App* exported = library->add_subcommand("export", "Write one table as CSV");
   exported->add_option("--kind", given->kind, "Table: threads, grades, conditions …")->required();
   exported->add_flag("--own", given->own, "The shop's own rows only");
-  exported->add_option("--out", given->out, "Where to write it; without, on standard output")
-      ->type_name("FILE");
+  addOutput(exported, given->out, "Where to write it; without, on standard output");
   commands.add(exported, [given](const Options& options, Terminal&) { return exportRows(*given, options); });
 }
 

@@ -92,22 +92,6 @@ Result<Order> handOrder(const std::string& written, const std::vector<Position>&
   return order;
 }
 
-std::string_view word(PassKind kind) {
-  switch (kind) {
-    case PassKind::ByHand:
-      return "by-hand";
-    case PassKind::Snug:
-      return "snug";
-    case PassKind::Pattern:
-      return "pattern";
-    case PassKind::Check:
-      return "check";
-    case PassKind::Retorque:
-      break;
-  }
-  return "retorque";
-}
-
 Json numbers(const std::vector<std::size_t>& values) {
   return Json::Array(values.begin(), values.end());
 }
@@ -117,7 +101,7 @@ Json passesJson(const Order& order, const Order& round) {
   Json::Array out;
   for (const Pass& pass : passesOf(PassPlan{}))
     out.push_back(Json()
-                      .set("kind", word(pass.kind))
+                      .set("kind", wordOf(pass.kind))
                       .set("share", pass.share ? Json::decimal(*pass.share) : Json())
                       .set("circular", pass.isCircular)
                       .set("order", numbers((pass.isCircular ? round : order).positions)));

@@ -18,14 +18,6 @@ struct SettingOptions {
   bool working = false;
 };
 
-Result<PrevailingRule> ruleOf(const std::string& written) {
-  for (PrevailingRule rule :
-       {PrevailingRule::AlwaysAdd, PrevailingRule::AddFromOneThird, PrevailingRule::None})
-    if (codeOf(rule) == written) return rule;
-  return fail(ErrorCode::InvalidInput, "--prevailing-rule", written, {"“%1” is no rule", {shown(written)}},
-              "write always-add, add-from-one-third or none");
-}
-
 Result<TorqueTarget> targetOf(const SettingOptions& given, Torque aim) {
   TorqueTarget target{aim, {aim, aim}, {}, PrevailingRule::None};
   if (!given.tolerance.empty()) {
@@ -38,7 +30,7 @@ Result<TorqueTarget> targetOf(const SettingOptions& given, Torque aim) {
                 "give both; the rule is the one that the sheet names");
   if (given.prevailing.empty()) return target;
   CW_TRY(prevailing, readStated<TorqueTag>("--prevailing", given.prevailing));
-  CW_TRY(rule, ruleOf(given.rule));
+  CW_TRY(rule, fromWord<PrevailingRule>(given.rule, "--prevailing-rule"));
   target.prevailing = prevailing.value();
   target.rule = rule;
   return target;

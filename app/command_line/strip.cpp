@@ -35,7 +35,7 @@ Result<Reply> strip(const StripOptions& given, const Catalogue& catalogue) {
   CW_TRY(found, stripping(fastener.thread, *fastener.grade, *fastener.hole));
   const Stripping& strips = found.value;
   Reply reply;
-  reply.json.set("failure", codeOf(strips.failure)).set("load_N", Json::decimal(strips.load.si()));
+  reply.json.set("failure", wordOf(strips.failure)).set("load_N", Json::decimal(strips.load.si()));
   reply.json.set("needed_engagement_mm", Json::decimal(inMillimetres(strips.neededEngagement)));
   reply.json.set("bolt_breaks_N", Json::decimal(strips.boltBreaks.si()));
   reply.json.set("bolt_thread_strips_N", Json::decimal(strips.boltStrips.si()));

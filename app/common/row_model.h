@@ -25,6 +25,7 @@ class RowModel final : public QAbstractTableModel {
     m_rows = std::move(rows);
     endResetModel();
   }
+  const std::vector<Row>& rows() const { return m_rows; }
   const Row& row(int index) const { return m_rows.at(static_cast<std::size_t>(index)); }
 
   int rowCount(const QModelIndex& parent = {}) const override {

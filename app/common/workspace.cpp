@@ -34,28 +34,11 @@ Result<Id> Workspace::startJob(Beginning beginning) {
   return beginning.job;
 }
 
-Result<Receipt> Workspace::signIn(const Id& job, const QString& sign, const QString& pin,
-                                  const QString& supervisor) {
-  return enter(job, sign, SignedIn{}, supervisor, pin);
-}
-
-Result<Receipt> Workspace::enter(const Id& job, const QString& sign, Body body, const QString& supervisor,
-                                 const std::optional<QString>& pin) {
-  Draft draft;
+Result<Receipt> Workspace::enter(const Id& job, Draft draft, const Pins& pins) {
   draft.id = newId();
-  draft.enteredBy = fromQt(sign);
-  draft.supervisor = fromQt(supervisor);
-  draft.body = std::move(body);
-  auto receipt = m_shop->ledger().append(job, draft, pin ? std::optional(fromQt(*pin)) : std::nullopt);
+  auto receipt = m_shop->ledger().append(job, draft, pins);
   if (receipt) emit jobChanged(job);
   return receipt;
-}
-
-Result<void> Workspace::vouch(const Id& job, const QString& lead, const QString& pin) {
-  if (pin.isEmpty())
-    return fail(ErrorCode::WrongPin, "pin", "", "the PIN of the lead is missing", "let the lead enter it");
-  PinGate gate(m_shop->database(), m_shop->people());
-  return gate.check(fromQt(lead), fromQt(pin), job, m_clock.now());
 }
 
 Result<void> Workspace::createShop(const NewShop& wanted) {
@@ -80,14 +63,15 @@ Result<RegisterCounts> Workspace::takeInRegister(std::string_view bytes, const S
 Result<SecretKey> Workspace::secretKey() const {
   std::string file = usualKeyFile(m_shop->file()).string();
   const QString elsewhere = Settings().keyFile();
-  if (!std::filesystem::exists(file) && !elsewhere.isEmpty()) file = fromQt(elsewhere);
+  std::error_code hidden;
+  if (!std::filesystem::exists(file, hidden) && !elsewhere.isEmpty()) file = fromQt(elsewhere);
   CW_TRY(text, readFile(file, 4096));
   return readSecretKey(text);
 }
 
-Result<void> Workspace::seal(const Id& job) {
+Result<void> Workspace::seal(const Id& job, const Signed& by) {
   CW_TRY(key, secretKey());
-  CW_CHECK(m_shop->records().seal(job, key, CW_VERSION));
+  CW_CHECK(m_shop->records().seal(job, {fromQt(by.sign), fromQt(by.pin)}, key, CW_VERSION));
   emit jobChanged(job);
   emit recordsChanged();
   return {};
@@ -141,10 +125,9 @@ Result<void> Workspace::issueSheet(const SheetRow& row, const Signed& by) {
   return {};
 }
 
-const Catalogue& Workspace::catalogue() {
-  if (!m_shop) return shippedCatalogue();
-  const auto catalogue = m_shop->library().catalogue();
-  return catalogue ? **catalogue : shippedCatalogue();
+Result<const Catalogue*> Workspace::catalogue() {
+  if (!m_shop) return &shippedCatalogue();
+  return m_shop->library().catalogue();
 }
 
 Result<void> Workspace::importLibrary(std::string csv, const Signed& by,

@@ -43,14 +43,10 @@ class Workspace final : public QObject {
 
   // The bench. Each answers after the entry is durable.
   Result<Id> startJob(Beginning beginning);
-  Result<Receipt> signIn(const Id& job, const QString& sign, const QString& pin,
-                         const QString& supervisor = {});
-  Result<Receipt> enter(const Id& job, const QString& sign, Body body, const QString& supervisor = {},
-                        const std::optional<QString>& pin = std::nullopt);
-  /// Checks name and PIN of a lead who gives their word in a job, or before one begins.
-  Result<void> vouch(const Id& job, const QString& lead, const QString& pin);
+  /// What a draft states, under a new id; `pins` of those who give theirs for it.
+  Result<Receipt> enter(const Id& job, Draft draft, const Pins& pins = {});
   /// Seals a finished job with the shop's secret key from the key file of the settings.
-  Result<void> seal(const Id& job);
+  Result<void> seal(const Id& job, const Signed& by);
 
   /// Seals what turned out after the record was sealed: the remark.
   Result<void> addAddendum(const Id& job, const Signed& by);
@@ -67,7 +63,8 @@ class Workspace final : public QObject {
 
   // The library.
   /// What names mean: the shipped rows and those of the shop that is open. Valid until libraryChanged.
-  const Catalogue& catalogue();
+  /// The errors of ShopLibrary.
+  Result<const Catalogue*> catalogue();
   /// Takes a table into the shop's library in the background, all of it or nothing; `then` hears how many
   /// rows it were. Answers at once for a wrong name or PIN.
   Result<void> importLibrary(std::string csv, const Signed& by,

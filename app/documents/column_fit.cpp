@@ -7,11 +7,6 @@
 #include <numeric>
 
 namespace cw {
-namespace {
-
-constexpr int kCellMargin = 16, kMostRowsMeasured = 200;
-constexpr int kEasyLines = 3;  ///< what a row may have before a column leaves
-constexpr int kMostLines = 12;
 
 /// A cell's text as what it takes to wrap it: the widths of its words, line by line.
 struct WordWidths {
@@ -37,12 +32,20 @@ struct WordWidths {
   }
 };
 
-WordWidths wordWidthsOf(const QString& text, const QFontMetrics& metrics) {
-  WordWidths out{{}, metrics.horizontalAdvance(QLatin1Char(' '))};
+namespace {
+
+constexpr int kCellMargin = 16, kMostRowsMeasured = 200;
+constexpr qsizetype kMostWordsKept = 5000;
+constexpr int kEasyLines = 3;  ///< what a row may have before a column leaves
+constexpr int kMostLines = 12;
+
+template <class WidthOf>
+WordWidths wordWidthsOf(const QString& text, WidthOf widthOf) {
+  WordWidths out{{}, widthOf(QStringLiteral(" "))};
   for (const QString& line : text.split(QLatin1Char('\n'))) {
     out.lines.emplace_back();
     for (const QString& word : line.split(QLatin1Char(' '), Qt::SkipEmptyParts))
-      out.lines.back().push_back(metrics.horizontalAdvance(word));
+      out.lines.back().push_back(widthOf(word));
   }
   return out;
 }
@@ -101,7 +104,14 @@ struct ColumnFit::Measured {
   }
 };
 
-ColumnFit::Measured ColumnFit::measured(int column) const {
+/// The words of a list come again in its next rows, and in the next list while somebody types.
+int ColumnFit::widthOfWord(const QString& word) {
+  const auto known = m_wordWidths.constFind(word);
+  if (known != m_wordWidths.constEnd()) return *known;
+  return *m_wordWidths.insert(word, m_list.fontMetrics().horizontalAdvance(word));
+}
+
+ColumnFit::Measured ColumnFit::measured(int column) {
   const QAbstractItemModel& model = *m_list.model();
   // The heading's sign of sorting takes a letter's room.
   Measured out{m_list.horizontalHeader()->fontMetrics().horizontalAdvance(
@@ -109,13 +119,16 @@ ColumnFit::Measured ColumnFit::measured(int column) const {
                    kCellMargin,
                {}};
   for (int row = 0; row < std::min(model.rowCount(), kMostRowsMeasured); ++row)
-    out.cells.push_back(wordWidthsOf(model.index(row, column).data().toString(), m_list.fontMetrics()));
+    out.cells.push_back(wordWidthsOf(model.index(row, column).data().toString(),
+                                     [this](const QString& word) { return widthOfWord(word); }));
   return out;
 }
 
 void ColumnFit::fit() {
   const int count = m_list.model()->columnCount(), room = m_list.viewport()->width();
   if (count == 0) return;
+  if (m_list.font() != m_measuredIn || m_wordWidths.size() > kMostWordsKept) m_wordWidths.clear();
+  m_measuredIn = m_list.font();
   std::vector<Measured> columns;
   std::vector<int> shown;
   for (int column = 0; column < count; ++column) columns.push_back(measured(column)), shown.push_back(column);

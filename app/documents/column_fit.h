@@ -1,4 +1,6 @@
 #pragma once
+#include <QFont>
+#include <QHash>
 #include <QObject>
 
 class QTableView;
@@ -20,9 +22,12 @@ class ColumnFit final : public QObject {
 
  private:
   struct Measured;
-  Measured measured(int column) const;
+  Measured measured(int column);
+  int widthOfWord(const QString& word);
 
   QTableView& m_list;
+  QFont m_measuredIn;
+  QHash<QString, int> m_wordWidths;  ///< in that font
 };
 
 }  // namespace cw

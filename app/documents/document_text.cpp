@@ -69,6 +69,7 @@ class TextWriter {
   }
 
   void operator()(const Table& content) {
+    if (content.rows.empty()) return;
     DocumentColumns columns = columnsOf(content, m_font);
     columns.in(m_room).empty() ? writeStacked(content, std::move(columns))
                                : writeAcross(content, std::move(columns));

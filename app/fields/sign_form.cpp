@@ -80,8 +80,9 @@ void SignForm::ask(const SignQuestion& question, Attempt attempt) {
   m_text->setVisible(!question.textLabel.isEmpty());
   m_text->clear();
   m_pin->clear();
-  m_said->hide();
-  fillPeople();
+  const auto filled = fillPeople();
+  m_said->setText(filled ? QString() : worded(filled.error()));
+  m_said->setVisible(!filled);
   show();
   (question.textLabel.isEmpty() ? static_cast<QWidget*>(m_person) : m_text)->setFocus(Qt::TabFocusReason);
 }
@@ -92,13 +93,14 @@ void SignForm::close() {
   m_attempt = nullptr;
 }
 
-void SignForm::fillPeople() {
+Result<void> SignForm::fillPeople() {
   const QString last = m_person->currentData().toString();
   m_person->clear();
-  if (const auto people = m_workspace.shop().people().all())
-    for (const Person& person : *people)
-      if (person.active) m_person->addItem(toQt(person.name), toQt(person.sign));
+  CW_TRY(people, m_workspace.shop().people().all());
+  for (const Person& person : people)
+    if (person.active) m_person->addItem(toQt(person.name), toQt(person.sign));
   m_person->setCurrentIndex(qMax(0, m_person->findData(last)));
+  return {};
 }
 
 void SignForm::tryIt() {

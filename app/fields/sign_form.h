@@ -38,7 +38,7 @@ class SignForm final : public QWidget {
 
  private:
   void addField(QLabel* label, QWidget* field, const char* name);
-  void fillPeople();
+  Result<void> fillPeople();
   void tryIt();
 
   Workspace& m_workspace;

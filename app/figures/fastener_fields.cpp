@@ -31,6 +31,13 @@ QString joinedNames(const std::vector<std::string>& names) {
   return out.join(QStringLiteral(", "));
 }
 
+/// What is offered while somebody types. If the shop's rows cannot be read, the field says so as soon as a
+/// name is to mean something.
+const Library& offered(const FigureDesk& desk) {
+  const auto all = desk.catalogue();
+  return all ? (*all)->rows() : shippedCatalogue().rows();
+}
+
 /// One choice for all rows of a name.
 template <class Row, class NameOf, class AlsoOf>
 Choices choicesOf(const std::vector<Row>& rows, NameOf nameOf, AlsoOf alsoOf) {
@@ -85,82 +92,95 @@ NameField* threadField(const FigureDesk& desk, bool optional) {
   return new NameField(
       {QStringLiteral("thread"), Texts::tr("Thread"), Texts::tr("M8, M8x1, 3/8-16 UNC, #10-32"), optional},
       choicesOf(
-          desk.catalogue().rows().threads, [](const Thread& row) { return row.designation; },
+          offered(desk).threads, [](const Thread& row) { return row.designation; },
           [](const Thread& row) { return toQt(row.note); }),
-      [&desk](const std::string& text, DecimalMark) {
-        return desk.catalogue().thread(text).map(
-            [](const Thread& thread) { return toQt(thread.designation); });
+      [&desk](const std::string& text, DecimalMark) -> Result<QString> {
+        CW_TRY(catalogue, desk.catalogue());
+        CW_TRY(thread, catalogue->thread(text));
+        return toQt(thread.designation);
       });
 }
 
 NameField* gradeField(const FigureDesk& desk, bool optional) {
   return new NameField(
       {QStringLiteral("grade"), Texts::tr("Strength grade"), Texts::tr("8.8, A2-70, SAE 5"), optional},
-      namedChoices(desk.catalogue().rows().grades),
-      [&desk](const std::string& text, DecimalMark) { return gradeNamed(desk.catalogue(), text); });
+      namedChoices(offered(desk).grades), [&desk](const std::string& text, DecimalMark) -> Result<QString> {
+        CW_TRY(catalogue, desk.catalogue());
+        return gradeNamed(*catalogue, text);
+      });
 }
 
 NameField* conditionField(const FigureDesk& desk, const char* name, const QString& label, ConditionOf what,
                           bool optional) {
   const bool mayBeUnknown = what == ConditionOf::Specification;
-  Choices choices = namedChoices(desk.catalogue().rows().conditions);
+  Choices choices = namedChoices(offered(desk).conditions);
   if (mayBeUnknown) choices.push_back({QLatin1String(kNotStated), Texts::tr("unknown")});
   return new NameField({QLatin1String(name), label, Texts::tr("dry, oiled, K 0.2 or µ 0.12"), optional},
                        choices,
                        [&desk, mayBeUnknown](const std::string& text, DecimalMark mark) -> Result<QString> {
                          if (mayBeUnknown && isNotStated(text)) return QString::fromLatin1(kNotStated);
-                         CW_TRY(condition, writtenCondition(text, desk.catalogue(), mark));
+                         CW_TRY(catalogue, desk.catalogue());
+                         CW_TRY(condition, writtenCondition(text, *catalogue, mark));
                          return toQt(condition.name);
                        });
 }
 
 NameField* faceField(const FigureDesk& desk) {
-  return new NameField(
-      {QStringLiteral("face"), Texts::tr("What turns on the part"), Texts::tr("hex, hex flange, washer"),
-       true},
-      choicesOf(
-          desk.catalogue().rows().heads, [](const Head& row) { return row.kind; },
-          [](const Head&) { return QString(); }),
-      [&desk](const std::string& text, DecimalMark) { return faceNamed(desk.catalogue(), text); });
+  return new NameField({QStringLiteral("face"), Texts::tr("What turns on the part"),
+                        Texts::tr("hex, hex flange, washer"), true},
+                       choicesOf(
+                           offered(desk).heads, [](const Head& row) { return row.kind; },
+                           [](const Head&) { return QString(); }),
+                       [&desk](const std::string& text, DecimalMark) -> Result<QString> {
+                         CW_TRY(catalogue, desk.catalogue());
+                         return faceNamed(*catalogue, text);
+                       });
 }
 
 NameField* materialField(const FigureDesk& desk, bool optional) {
-  return new NameField(
-      {QStringLiteral("material"), Texts::tr("Tapped material"), Texts::tr("grey iron, 6061, steel S235"),
-       optional},
-      namedChoices(desk.catalogue().rows().materials), [&desk](const std::string& text, DecimalMark) {
-        return desk.catalogue().material(text).map([](const TappedMaterial& row) { return toQt(row.name); });
-      });
+  return new NameField({QStringLiteral("material"), Texts::tr("Tapped material"),
+                        Texts::tr("grey iron, 6061, steel S235"), optional},
+                       namedChoices(offered(desk).materials),
+                       [&desk](const std::string& text, DecimalMark) -> Result<QString> {
+                         CW_TRY(catalogue, desk.catalogue());
+                         CW_TRY(material, catalogue->material(text));
+                         return toQt(material.name);
+                       });
 }
 
 Result<Thread> threadIn(const FigureDesk& desk, const NameField& field) {
-  return at(field, desk.catalogue().thread(field.text()));
+  CW_TRY(catalogue, desk.catalogue());
+  return at(field, catalogue->thread(field.text()));
 }
 
 Result<std::optional<Grade>> gradeIn(const FigureDesk& desk, const NameField& field, const Thread& thread) {
   if (field.empty()) return std::optional<Grade>();
-  return at(field, desk.catalogue().grade(field.text(), thread)).map([](const Grade& row) {
+  CW_TRY(catalogue, desk.catalogue());
+  return at(field, catalogue->grade(field.text(), thread)).map([](const Grade& row) {
     return std::optional(row);
   });
 }
 
 Result<std::optional<Condition>> conditionIn(const FigureDesk& desk, const NameField& field) {
   if (field.empty() || isNotStated(field.text())) return std::optional<Condition>();
-  return at(field, writtenCondition(field.text(), desk.catalogue(), field.numberMark()))
+  CW_TRY(catalogue, desk.catalogue());
+  return at(field, writtenCondition(field.text(), *catalogue, field.numberMark()))
       .map([](const Condition& row) { return std::optional(row); });
 }
 
 Result<std::optional<BearingFace>> faceIn(const FigureDesk& desk, const NameField& field,
                                           const Thread& thread) {
   if (field.empty()) return std::optional<BearingFace>();
-  return at(field, desk.catalogue().bearingFace(field.text(), thread)).map([](const BearingFace& row) {
+  CW_TRY(catalogue, desk.catalogue());
+  return at(field, catalogue->bearingFace(field.text(), thread)).map([](const BearingFace& row) {
     return std::optional(row);
   });
 }
 
 Result<std::optional<TappedMaterial>> materialIn(const FigureDesk& desk, const NameField& field) {
   if (field.empty()) return std::optional<TappedMaterial>();
-  return at(field, desk.catalogue().material(field.text())).map([](const TappedMaterial& row) {
+  CW_TRY(catalogue, desk.catalogue());
+  return at(field, catalogue->material(field.text())).map([](const TappedMaterial& row) {
     return std::optional(row);
   });
 }

@@ -4,6 +4,8 @@
 #include <map>
 #include <vector>
 
+#include "core/base/result.h"
+
 class QWidget;
 
 namespace cw {
@@ -20,7 +22,7 @@ class FigureDesk final : public QObject {
   explicit FigureDesk(Workspace& workspace) : m_workspace(workspace) {}
 
   /// The open shop's rows and the shipped ones, as they are now.
-  const Catalogue& catalogue() const;
+  Result<const Catalogue*> catalogue() const;
   Workspace& workspace() const { return m_workspace; }
 
   /// What stands in an input; kept from one start of the program to the next. Numbers are written with a

@@ -4,7 +4,7 @@
 
 namespace cw {
 
-const Catalogue& FigureDesk::catalogue() const {
+Result<const Catalogue*> FigureDesk::catalogue() const {
   return m_workspace.catalogue();
 }
 

@@ -17,7 +17,8 @@ struct SheetJoint {
   SettlingWay way;                ///< as the sheet has it tightened
 };
 
-/// The joints of all issued sheets and drafts; none without a shop.
+/// The joints of all issued sheets and drafts; none without a shop. A sheet that cannot be read is one with
+/// the reason.
 std::vector<SheetJoint> sheetJoints(Workspace& workspace);
 
 }  // namespace cw

@@ -20,7 +20,7 @@ constexpr PrevailingRule kRules[] = {PrevailingRule::AlwaysAdd, PrevailingRule::
                                      PrevailingRule::None};
 
 QString ruleName(PrevailingRule rule) {
-  return toQt(codeOf(rule)).replace(QLatin1Char('-'), QLatin1Char(' '));
+  return toQt(wordOf(rule)).replace(QLatin1Char('-'), QLatin1Char(' '));
 }
 
 NameField* ruleField() {

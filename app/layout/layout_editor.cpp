@@ -308,7 +308,7 @@ Result<void> LayoutEditor::openFile(const QString& path) {
 
 Result<void> LayoutEditor::saveFile(const QString& path) {
   CW_CHECK(positions(m_pattern.layout));
-  return writeFile(fromQt(path), writeLayoutFile(m_pattern.layout));
+  return writeFile(fromQt(path), writeLayoutFile(m_pattern.layout), Existing::Replaced);
 }
 
 }  // namespace cw

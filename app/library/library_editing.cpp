@@ -166,7 +166,7 @@ void LibraryPlace::exportTo(const QString& path) {
     if (!own) return m_page->sayTrouble(wordedWithPlace(own.error()));
     table = std::move(*own);
   }
-  if (const auto written = writeFile(fromQt(path), table); !written)
+  if (const auto written = writeFile(fromQt(path), table, Existing::Replaced); !written)
     return m_page->sayTrouble(wordedWithPlace(written.error()));
   m_page->say(tr("Saved as %1.").arg(path));
 }

@@ -11,6 +11,7 @@
 #include "app/fields/sign_form.h"
 #include "app/library/row_form.h"
 #include "app/library/row_words.h"
+#include "core/base/found.h"
 #include "core/report/describe.h"
 
 namespace cw {
@@ -95,7 +96,7 @@ void LibraryPlace::reload() {
   m_page->count(worded(found.error()));
 }
 
-Result<std::vector<LibraryHit>> LibraryPlace::hits() {
+Result<Listed<LibraryHit>> LibraryPlace::hits() {
   const std::string typed = fromQt(m_page->search()->text());
   ShopLibrary* own = m_workspace.hasShop() ? &m_workspace.shop().library() : nullptr;
   if (own != nullptr && m_whose->currentIndex() == 1) return own->find(typed, kRowsListed);
@@ -106,12 +107,12 @@ Result<std::vector<LibraryHit>> LibraryPlace::hits() {
   return findInLibrary(*m_shipped, own, typed, kRowsListed);
 }
 
-void LibraryPlace::list(std::vector<LibraryHit> rows) {
-  const bool cut = rows.size() == kRowsListed;
-  const int count = static_cast<int>(rows.size());
-  m_page->count(cut ? tr("the first %n; type more to see the others", nullptr, count)
+void LibraryPlace::list(Listed<LibraryHit> found) {
+  const int count = static_cast<int>(found.rows.size());
+  m_page->count(found.cut()
+                    ? tr("the first %1 of %2; type more to see the others").arg(count).arg(found.total)
                     : tr("%n listed", nullptr, count));
-  m_model.setRows(std::move(rows));
+  m_model.setRows(std::move(found.rows));
   m_page->choose(-1);
 }
 
@@ -132,14 +133,17 @@ void LibraryPlace::present(const LibraryHit& hit) {
   m_copy->setVisible(m_workspace.hasShop());
   m_change->setVisible(own);
   m_withdraw->setVisible(own);
-  if (!own) return m_page->present(rowDocument(m_workspace.catalogue(), hit.entry.kind, hit.entry.row));
+  const auto catalogue = m_workspace.catalogue();
+  if (!catalogue) return m_page->presentNothing(wordedWithPlace(catalogue.error()));
+  if (!own) return m_page->present(rowDocument(**catalogue, hit.entry.kind, hit.entry.row));
   ShopLibrary& library = m_workspace.shop().library();
-  const auto at = library.place(hit.shopRow);
+  const auto at = ifFound(library.place(hit.shopRow));
+  if (!at) return m_page->presentNothing(wordedWithPlace(at.error()));
   const auto history = library.history(hit.shopRow);
   if (!history) return m_page->presentNothing(wordedWithPlace(history.error()));
   Document document;
-  if (at) {
-    document = rowDocument(m_workspace.catalogue(), at->kind, at->row);
+  if (*at) {
+    document = rowDocument(**catalogue, (*at)->kind, (*at)->row);
   } else {
     document.title = hit.entry.name;
     document.notice =

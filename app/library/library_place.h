@@ -37,8 +37,8 @@ class LibraryPlace final : public QWidget {
   void makeActions();
   void makeFoot();
   void reload();
-  Result<std::vector<LibraryHit>> hits();
-  void list(std::vector<LibraryHit> rows);
+  Result<Listed<LibraryHit>> hits();
+  void list(Listed<LibraryHit> found);
   void show(int row);
   void present(const LibraryHit& hit);
   const LibraryHit& shown() const;

@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QtMath>
+#include <cmath>
 
 #include "app/common/wording.h"
 #include "app/print/document_setter.h"
@@ -22,12 +24,36 @@ class Furniture {
   Furniture(const Document& document, const Paper& paper) : m_document(document), m_paper(paper) {}
 
   void paint(QPainter& painter, std::size_t page, std::size_t count) const {
+    if (!m_document.stamp.words.empty()) paintStamp(painter);
     if (page > 0) paintHead(painter);
     paintNotice(painter);
     paintFooter(painter, page, count);
   }
 
  private:
+  /// Its words from corner to corner behind the text, and with the reason in a band above it.
+  void paintStamp(QPainter& painter) const {
+    const QString words = toQt(m_document.stamp.words);
+    const QRectF page = m_paper.whole();
+    painter.save();
+    painter.translate(page.center());
+    painter.rotate(-qRadiansToDegrees(std::atan2(page.height(), page.width())));
+    QFont large = m_paper.text(40, QFont::Bold);
+    large.setPixelSize(qRound(large.pixelSize() * 0.85 * std::hypot(page.width(), page.height()) /
+                              QFontMetricsF(large, &m_paper.device()).horizontalAdvance(words)));
+    painter.setFont(large);
+    painter.setPen(kStampTint);
+    painter.drawText(QRectF(-page.height(), -page.width(), 2 * page.height(), 2 * page.width()),
+                     Qt::AlignCenter, words);
+    painter.restore();
+    const QRectF band = m_paper.above();
+    painter.fillRect(band, kInk);
+    const SetText said(words + QLatin1String(": ") + toQt(m_document.stamp.reason),
+                       {m_paper.text(7.5, QFont::Bold), Qt::white, Qt::AlignHCenter},
+                       band.width() - m_paper.points(6), m_paper.device());
+    said.draw(painter, QPointF(band.left() + m_paper.points(3), band.center().y() - said.height() / 2));
+  }
+
   void line(QPainter& painter, const QString& text, const QFont& font, QPointF at, double width,
             Qt::Alignment alignment) const {
     SetText(text, {font, kSecondInk, alignment}, width, m_paper.device()).draw(painter, at);
@@ -94,8 +120,9 @@ QByteArray documentPdf(const DocumentFor& makeDocument, PageSize size,
   return bytes;
 }
 
-Result<void> writeDocumentPdf(const Document& document, const std::string& path, PageSize size) {
-  return writeFile(path, documentPdf([&](const Paper&) { return document; }, size).toStdString());
+Result<void> writeDocumentPdf(const Document& document, const std::string& path, PageSize size,
+                              Existing existing) {
+  return writeFile(path, documentPdf([&](const Paper&) { return document; }, size).toStdString(), existing);
 }
 
 }  // namespace cw

@@ -8,6 +8,7 @@
 #include "app/print/paper.h"
 #include "core/base/result.h"
 #include "core/report/document.h"
+#include "core/store/output_place.h"
 
 namespace cw {
 
@@ -26,7 +27,8 @@ QByteArray documentPdf(const DocumentFor& document, PageSize size,
                        const std::vector<Attachment>& attachments = {});
 
 /// A document that needs no fitting, into a file, whole or not at all. Needs a QGuiApplication.
-/// DiskFull, ReadOnly or Storage with the path as place.
-Result<void> writeDocumentPdf(const Document& document, const std::string& path, PageSize size);
+/// The errors of writeFile.
+Result<void> writeDocumentPdf(const Document& document, const std::string& path, PageSize size,
+                              Existing existing);
 
 }  // namespace cw

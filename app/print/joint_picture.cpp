@@ -10,7 +10,7 @@
 
 namespace cw {
 
-Result<void> writeJointPicture(const JointDrawing& drawing, const std::string& path) {
+Result<void> writeJointPicture(const JointDrawing& drawing, const std::string& path, Existing existing) {
   constexpr int kSide = 1000;
   QImage image(kSide, kSide, QImage::Format_RGB32);
   image.fill(Qt::white);
@@ -25,7 +25,7 @@ Result<void> writeJointPicture(const JointDrawing& drawing, const std::string& p
   QByteArray bytes;
   QBuffer buffer(&bytes);
   image.save(&buffer, "PNG");
-  return writeFile(path, bytes.toStdString());
+  return writeFile(path, bytes.toStdString(), existing);
 }
 
 }  // namespace cw

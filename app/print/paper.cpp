@@ -31,6 +31,16 @@ Paper::Paper(QPaintDevice& device)
                 -millimetres(kBottomMargin));
 }
 
+QRectF Paper::whole() const {
+  return m_page;
+}
+
+QRectF Paper::above() const {
+  constexpr double kUnprintable = 4.5, kGap = 0.5;  // mm
+  return QRectF(m_page.left(), m_page.top() - millimetres(kTopMargin - kUnprintable), m_page.width(),
+                millimetres(kTopMargin - kUnprintable - kGap));
+}
+
 QRectF Paper::body() const {
   return m_page.adjusted(0, millimetres(kHeadHeight), 0, -millimetres(kFootHeight));
 }

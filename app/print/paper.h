@@ -27,6 +27,8 @@ class Paper {
   double points(double value) const { return value * m_dotsPerPoint; }
   double millimetres(double value) const { return points(value * 72 / 25.4); }
 
+  QRectF whole() const;   ///< from margin to margin
+  QRectF above() const;   ///< the margin over the head, as far as printers reach
   QRectF body() const;    ///< between head and foot
   QRectF head() const;    ///< one line and the notice
   QRectF footer() const;  ///< hash, count and page number

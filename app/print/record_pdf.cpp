@@ -3,7 +3,6 @@
 #include "app/common/wording.h"
 #include "app/print/document_setter.h"
 #include "core/report/record_document.h"
-#include "core/store/file_io.h"
 
 namespace cw {
 namespace {
@@ -35,14 +34,14 @@ std::vector<Attachment> attachmentsOf(const SealedFiles& files) {
 
 }  // namespace
 
-QByteArray recordPdf(const RecordContent& content, const SealedFiles& files, PageSize size) {
-  return documentPdf([&](const Paper& paper) { return fittingDocument(content, paper); }, size,
-                     attachmentsOf(files));
-}
-
-Result<void> writeRecordPdf(const RecordContent& content, const SealedFiles& files, const std::string& path,
-                            PageSize size) {
-  return writeFile(path, recordPdf(content, files, size).toStdString());
+QByteArray recordPdf(const RecordContent& content, const SealedFiles& files, PageSize size,
+                     const Stamp& stamp) {
+  const auto stamped = [&](const Paper& paper) {
+    Document document = fittingDocument(content, paper);
+    document.stamp = stamp;
+    return document;
+  };
+  return documentPdf(stamped, size, attachmentsOf(files));
 }
 
 }  // namespace cw

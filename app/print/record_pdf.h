@@ -14,13 +14,10 @@ struct SealedFiles {
   std::vector<std::string> addenda;
 };
 
-/// A record's PDF: the summary on its first page, then everything else; the sealed files attached as
-/// "torque-record.json" and "addendum-1.json" …. Needs a QGuiApplication.
-QByteArray recordPdf(const RecordContent& content, const SealedFiles& files, PageSize size);
-
-/// The same into a file, whole or not at all. Needs a QGuiApplication. DiskFull, ReadOnly or Storage
-/// with the path as place.
-Result<void> writeRecordPdf(const RecordContent& content, const SealedFiles& files, const std::string& path,
-                            PageSize size);
+/// A record's PDF, its bytes not signed: the summary on its first page, then everything else; the sealed
+/// files attached as "torque-record.json" and "addendum-1.json" …; the stamp, if there is one, across every
+/// page. Needs a QGuiApplication.
+QByteArray recordPdf(const RecordContent& content, const SealedFiles& files, PageSize size,
+                     const Stamp& stamp = {});
 
 }  // namespace cw

@@ -3,8 +3,10 @@
 #include <vector>
 
 #include "app/common/workspace.h"
+#include "app/print/paper.h"
 #include "core/record/verify.h"
 #include "core/report/content.h"
+#include "core/report/document.h"
 
 namespace cw {
 
@@ -25,7 +27,18 @@ Result<KeptRecord> keptRecord(Workspace& workspace, const JobRow& row);
 struct SealAnswer {
   bool yes = false;
   QString sentence;
+  Stamp stamp{};  ///< for its pages, where the answer is no
 };
 SealAnswer verifyKept(const KeptRecord& kept, const PublicKey& key);
+
+/// A record as pages.
+struct RecordPages {
+  std::string pdf;
+  QString standing;  ///< whether its bytes are signed, and why not; empty for a job that is not sealed
+};
+
+/// The pages to hand over, with the stamp across each of them if there is one. Those of a sealed record that
+/// is sound are signed where the shop's secret key is at hand.
+RecordPages recordPages(Workspace& workspace, const KeptRecord& kept, PageSize size, const Stamp& stamp);
 
 }  // namespace cw

@@ -24,10 +24,13 @@ class RecordsPlace final : public QWidget {
   RecordsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent = nullptr);
 
   DeskPage* page() const { return m_page; }
-  /// Writes the shown record into a file; says in the page what came of it.
+  /// Writes the shown record into a file, unless it is sealed and does not verify; says in the page what came
+  /// of it.
   void savePdf(const PdfTarget& target);
   void saveJson(const QString& path);
   void saveCsv(const QString& path);
+  /// The pages of a record that does not verify, each saying so.
+  void saveMarkedPdf(const PdfTarget& target);
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -36,28 +39,35 @@ class RecordsPlace final : public QWidget {
   void makeActions();
   void makeFilters();
   void fillNamed();
+  void openOther();
   void reload();
   JobQuery query() const;
-  void list(std::vector<JobRow> rows);
+  void list(Listed<JobRow> found);
   QString whenEmpty() const;
   void show(int row);
   void openRecord(const Id& job);
+  bool chooseJob(const Id& job);
   void verify();
-  void seal();
+  void askSeal();
   void askAddendum();
   void askPromotion();
   QString proposedName() const;
   QString askPath(const QString& what, const QString& extension);
-  void save(const QString& path, const std::string& bytes);
-  void sayWhether(const Result<void>& written, const QString& path);
+  void ask(const QString& what, void (RecordsPlace::*save)(const PdfTarget&));
+  /// What verifying the shown record found; good for a job that is not sealed.
+  SealAnswer judge() const;
+  bool mayLeave();
+  void savePages(const PdfTarget& target, const Stamp& stamp);
+  void save(const QString& path, const std::string& bytes, const QString& standing = {});
 
   Workspace& m_workspace;
   RowModel<JobRow> m_model;
   DeskPage* m_page;
   QComboBox *m_state, *m_named;
-  QPushButton *m_seal, *m_verify, *m_json, *m_addendum, *m_promote;
+  QPushButton *m_seal, *m_verify, *m_json, *m_addendum, *m_promote, *m_marked;
   std::optional<KeptRecord> m_shown;
-  bool m_stale = false;  ///< a job changed since the list was read
+  std::size_t m_total = 0;  ///< records that fit, listed or not
+  bool m_stale = false;     ///< a job changed since the list was read
 };
 
 QWidget* makeRecordsPlace(Workspace& workspace, Navigator& navigator, QWidget* parent);

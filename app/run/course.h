@@ -6,6 +6,12 @@
 
 namespace cw {
 
+/// How a shop lead gave their word: with the PIN on the spot, or by phone.
+struct GivenWord {
+  QString sign, pin;
+  bool byPhone = false;
+};
+
 /// One run of a job and the person who works on it: all that the panels of the run know of where it is kept.
 /// Everything that is stated goes through here; what was refused is said in one sentence, and nothing
 /// changes.
@@ -31,10 +37,10 @@ class Course : public QObject {
   virtual bool state(Body body) = 0;
   /// The same for a second person who gives name and PIN on the spot.
   virtual bool stateAs(const QString& sign, const QString& pin, Body body) = 0;
-  /// The same with the word of a shop lead, who gives name and PIN on the spot.
-  virtual bool stateAllowed(const QString& lead, const QString& pin, Body body) = 0;
-  /// Signs in afresh and goes on.
-  virtual bool resume(const QString& pin, Resumed resumed) = 0;
+  /// The same with the word of a shop lead, whom the body names; of nobody's, where no lead is named.
+  virtual bool stateAllowed(const GivenWord& word, Body body) = 0;
+  /// Signs in afresh and goes on; with the PIN of whoever supervises this person, if somebody does.
+  virtual bool resume(const QString& pin, const QString& supervisorPin, Resumed resumed) = 0;
 
  signals:
   void changed();  ///< an entry more: look again

@@ -8,6 +8,7 @@
 #include "app/common/settings.h"
 #include "app/common/wording.h"
 #include "app/run/course.h"
+#include "app/run/leads_word.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
 
@@ -28,7 +29,7 @@ void GapsPanel::present(const BenchView& view) {
   m_wanted = *view.joint()->passes.gaps;
   m_unit = m_wanted.mostDifference.unit;
   m_gaps.clear();
-  m_word.clear();
+  m_word->present(Given::HereOrByPhone);
   showGaps();
 }
 
@@ -55,7 +56,7 @@ void GapsPanel::showGaps() {
   m_taken->setVisible(!taken.isEmpty());
   m_back->setVisible(!taken.isEmpty());
   setShown(m_value, !complete());
-  setShown(m_word, uneven);
+  m_word->setVisible(uneven);
   if (!complete() && isVisible()) m_value->setFocus();
   emit changed();
 }
@@ -73,8 +74,8 @@ Result<StatedLength> GapsPanel::typed() const {
 QString GapsPanel::mainAction() const {
   if (complete()) {
     if (even(m_gaps, m_wanted)) return tr("Sign %1 gaps").arg(m_gaps.size());
-    return m_word.sign().isEmpty() ? tr("Sign: uneven, to be read again")
-                                   : tr("Go on with %1's word").arg(m_word.sign());
+    return m_word->sign().isEmpty() ? tr("Sign: uneven, to be read again")
+                                    : tr("Go on with %1's word").arg(m_word->sign());
   }
   if (m_value->text().trimmed().isEmpty())
     return tr("Type gap %1 of %2").arg(m_gaps.size() + 1).arg(m_wanted.places);
@@ -90,12 +91,9 @@ void GapsPanel::act() {
   if (!complete()) return take();
   GapsRead read;
   read.gaps = m_gaps;
-  read.allowedBy = fromQt(m_word.sign());
-  read.reason = m_word.why();
-  if (read.allowedBy.empty())
-    course().state(read);
-  else
-    course().stateAllowed(m_word.sign(), m_word.pin->text(), read);
+  read.allowedBy = fromQt(m_word->sign());
+  read.reason = m_word->reason();
+  course().stateAllowed(m_word->given(), read);
 }
 
 void GapsPanel::take() {

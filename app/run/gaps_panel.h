@@ -29,7 +29,7 @@ class GapsPanel final : public StagePanel {
 
   QLabel *m_text, *m_taken;
   QLineEdit* m_value;
-  LeadsWord m_word;
+  LeadsWord* m_word;
   QPushButton* m_back;
   GapReadings m_wanted;
   std::vector<StatedLength> m_gaps;

@@ -6,6 +6,7 @@
 
 #include "app/common/wording.h"
 #include "app/look/measures.h"
+#include "core/report/describe.h"
 #include "core/units/format.h"
 
 namespace cw {
@@ -48,6 +49,7 @@ HandPanel::HandPanel(QWidget* parent) : QWidget(parent) {
   m_direction = line(column, QStringLiteral("direction"), bench::kLabelHeight, QFont::Bold, false, this);
   column->addStretch(1);
   m_tool = line(column, QStringLiteral("toolText"), bench::kLabelHeight, QFont::Normal, false, this);
+  m_others = line(column, QStringLiteral("othersText"), bench::kLabelHeight, QFont::Normal, true, this);
 }
 
 void HandPanel::clear() {
@@ -68,7 +70,7 @@ void HandPanel::present(const BenchView& view) {
 
 void HandPanel::fill(const BenchView& view) {
   if (view.next.step >= view.job.steps.size() || view.joint() == nullptr) return;
-  const auto& set = view.job.steps[view.next.step].tightening.set;
+  const ToolSet* set = view.inHand();
   if (isLeftHand(view)) m_direction->setText(tr("Left-hand thread: tighten anticlockwise"));
   if (!view.next.position.empty()) {
     m_positionName->setText(tr("Position"));
@@ -80,8 +82,7 @@ void HandPanel::fill(const BenchView& view) {
   m_setting->setText(toQt(set->setting.digits));
   m_unit->setText(toQt(set->setting.unit->symbol));
   m_words->setText(toQt(set->setting.unit->words));
-  const std::string position = view.next.position.empty() ? view.joint()->order.front() : view.next.position;
-  const JobTorque torque = torqueAt(view.job, view.next.step, position);
+  const JobTorque torque = torqueAt(view.job, view.next.step, setFor(view.job, view.next));
   const bool finalPass = view.next.pass == passesOf(view.job, view.step());
   if (!finalPass)
     m_stated->setText(tr("early pass; final %1").arg(toQt(text(torque.aim))));
@@ -89,6 +90,18 @@ void HandPanel::fill(const BenchView& view) {
     m_stated->setText(tr("sheet says %1").arg(toQt(text(torque.aim))));
   if (const TorqueTool* tool = view.floor.tool(set->tool))
     showTool(*tool, set->setting, view.job.last()->time);
+  showOthers(view, *set);
+}
+
+/// Who else holds a wrench that is set for this pass.
+void HandPanel::showOthers(const BenchView& view, const ToolSet& own) {
+  QStringList told;
+  for (const InHand& each : view.job.steps[view.next.step].tightening.inHand)
+    if (each.set.tool != own.tool)
+      told << tr("%1 holds %2 at %3")
+                  .arg(toQt(nameOf(each.holder, view.floor.people)), toQt(each.set.tool),
+                       toQt(text(each.set.setting)));
+  m_others->setText(told.join(QLatin1Char('\n')));
 }
 
 void HandPanel::showTool(const TorqueTool& tool, const StatedTorque& setting, const Moment& today) {

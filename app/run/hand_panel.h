@@ -19,8 +19,10 @@ class HandPanel final : public QWidget {
  private:
   void fill(const BenchView& view);
   void showTool(const TorqueTool& tool, const StatedTorque& setting, const Moment& today);
+  void showOthers(const BenchView& view, const ToolSet& own);
+
   QLabel *m_positionName, *m_position, *m_settingName, *m_setting, *m_unit, *m_words, *m_stated, *m_direction,
-      *m_tool;
+      *m_tool, *m_others;
 };
 
 }  // namespace cw

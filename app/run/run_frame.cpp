@@ -111,7 +111,7 @@ QWidget* RunFrame::makeMiddle() {
 }
 
 void RunFrame::makeFoot() {
-  m_foot = new BenchFoot({{tr("Set aside"), QStringLiteral("asideButton")},
+  m_foot = new BenchFoot({{tr("Leave for later"), QStringLiteral("asideButton")},
                           {tr("Trouble"), QStringLiteral("troubleButton")},
                           {tr("Wrench"), QStringLiteral("wrenchButton")}},
                          {QString(), QStringLiteral("mainButton")});
@@ -120,7 +120,7 @@ void RunFrame::makeFoot() {
   connect(m_foot->way(0), &QPushButton::clicked, this,
           [this] { emit wayOutWanted(QStringLiteral("aside")); });
   connect(m_foot->way(1), &QPushButton::clicked, this,
-          [this] { emit wayOutWanted(QStringLiteral("correction")); });
+          [this] { emit wayOutWanted(QStringLiteral("deviation")); });
   connect(m_wrench, &QPushButton::clicked, this, &RunFrame::wrenchWanted);
   connect(main(), &QPushButton::clicked, this, &RunFrame::mainPressed);
 }

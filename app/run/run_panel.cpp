@@ -15,9 +15,10 @@
 namespace cw {
 namespace {
 
-/// Of the wrench that is set for this step.
+/// Of the wrench that is set for this step. A second person is not told what the first has taken.
 const TorqueUnit* unitInHand(const BenchView& view) {
-  const auto& set = view.job.steps[view.next.step].tightening.set;
+  if (view.next.stage == Stage::WitnessBeforeFinal || view.next.stage == Stage::Hold) return nullptr;
+  const ToolSet* set = view.inHand();
   return set ? set->setting.unit : nullptr;
 }
 
@@ -50,7 +51,7 @@ void RunPanel::open(std::unique_ptr<Course> course) {
   connect(m_ways, &WaysOut::left, this, &RunPanel::present);
   connect(m_ways, &WaysOut::changed, this, &RunPanel::refreshMain);
   connect(m_course.get(), &Course::changed, this, &RunPanel::present);
-  connect(m_course.get(), &Course::refused, this, &RunPanel::say);
+  connect(m_course.get(), &Course::refused, this, &RunPanel::sayRefusal);
   connect(m_course.get(), &Course::told, this, &RunPanel::say);
   present();
 }
@@ -58,7 +59,7 @@ void RunPanel::open(std::unique_ptr<Course> course) {
 /// A sign-in is an entry too, but changes nothing of what is to be done.
 bool RunPanel::isUpToDate() {
   const Job* job = m_course->job();
-  return job != nullptr && !job->finished && next(*job) == m_next;
+  return job != nullptr && !job->ended() && next(*job) == m_next;
 }
 
 void RunPanel::present() {
@@ -67,9 +68,21 @@ void RunPanel::present() {
   if (job == nullptr) return;
   presentHead(*job);
   if (job->finished) return emit jobFinished(job->id);
-  presentStage({*job, next(*job), m_course->floor()});
+  if (job->calledOff) return emit jobCalledOff(job->id);
+  presentStage(viewOf(*job));
   sayWhatStaysOpen(*job);
   giveKeyboard();
+}
+
+BenchView RunPanel::viewOf(const Job& job) const {
+  return {job, next(job), m_course->floor(), m_course->worker().sign};
+}
+
+/// What was refused may have had an entry of the program's own before it, which is shown: a wrench was
+/// stopped.
+void RunPanel::sayRefusal(const QString& sentence) {
+  if (shownPage() != m_ways && m_stage != Stage::Nothing && !isUpToDate()) present();
+  say(sentence);
 }
 
 /// To the first thing that the stage still wants, or, where it wants nothing, to the keys of the main action.
@@ -91,7 +104,7 @@ void RunPanel::presentHead(const Job& job) {
   setHead(QStringLiteral("<b>%1</b> &nbsp; %2 &nbsp; %3 %4")
               .arg(toQt(job.start.workOrder).toHtmlEscaped(), toQt(job.start.machine).toHtmlEscaped(),
                    toQt(job.sheet.title).toHtmlEscaped(), sheet),
-          toQt(nameOf(m_course->worker().sign, m_course->floor().people)), !job.paused && !job.finished);
+          toQt(nameOf(m_course->worker().sign, m_course->floor().people)), !job.paused && !job.ended());
 }
 
 /// An answer that leaves its step where it was would else look like a key that did nothing.
@@ -124,7 +137,7 @@ void RunPanel::presentStage(const BenchView& view) {
   inStep ? notices()->present(view.step(), unitInHand(view)) : notices()->clear();
   setTitle(titleOf(view), subtitleOf(view));
   setWrenchChangeable(inStep && m_stage != Stage::CheckPass && m_stage != Stage::ReadGaps &&
-                      view.job.steps[view.next.step].tightening.set.has_value());
+                      view.inHand() != nullptr);
   steps()->present(view.job, view.next);
   inStep ? hand()->present(view) : hand()->clear();
   panel->present(view);
@@ -183,7 +196,7 @@ void RunPanel::openWaysOut(const QString& way) {
   const Job* job = m_course->job();
   if (job == nullptr) return;
   say({});
-  m_ways->present({*job, next(*job), m_course->floor()});
+  m_ways->present(viewOf(*job));
   notices()->clear();  // nothing is done meanwhile, and there is the more room to say why
   bringUp(m_ways, InLowWindow::Words);
   m_ways->choose(way);
@@ -197,7 +210,7 @@ void RunPanel::changeWrench() {
   if (m_panel == panelFor(Stage::SetTool) && m_stage != Stage::SetTool) return present();
   say({});
   m_panel = panelFor(Stage::SetTool);
-  const BenchView view{*job, next(*job), m_course->floor()};
+  const BenchView view = viewOf(*job);
   notices()->present(view.step(), unitInHand(view));
   m_panel->present(view);
   bringUp(m_panel, InLowWindow::Page);
@@ -207,7 +220,7 @@ void RunPanel::changeWrench() {
 
 void RunPanel::pause() {
   if (!m_course->isSignedIn()) return emit signInWanted(m_course->id());
-  if (m_course->state(Paused{fromQt(tr("called away")), false, "", ""})) emit jobLeft();
+  if (m_course->state(Paused{})) emit jobLeft();
 }
 
 bool RunPanel::takeKey(QKeyEvent* event) {

@@ -23,6 +23,7 @@ class RunPanel final : public RunFrame {
   void jobLeft();                        ///< paused, or set down: back to the list
   void signInWanted(const cw::Id& job);  ///< the person has not been heard of for a while
   void jobFinished(const cw::Id& job);
+  void jobCalledOff(const cw::Id& job);
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
@@ -30,6 +31,8 @@ class RunPanel final : public RunFrame {
 
  private:
   void present();
+  BenchView viewOf(const Job& job) const;
+  void sayRefusal(const QString& sentence);
   void presentHead(const Job& job);
   void giveKeyboard();
   void presentStage(const BenchView& view);

@@ -8,6 +8,7 @@
 #include "app/common/wording.h"
 #include "app/run/bench_column.h"
 #include "app/run/gaps_panel.h"
+#include "app/run/leads_word.h"
 #include "app/run/step_panels.h"
 #include "app/run/tighten_panels.h"
 #include "app/run/touch.h"
@@ -46,10 +47,11 @@ QLineEdit* StagePanel::addPin(const QString& label, const QString& objectName) {
   return field;
 }
 
-LeadsWord StagePanel::addLeadsWord(const QString& lead, const QString& reason) {
-  return {addField(lead, QStringLiteral("leadField")),
-          addPin(tr("PIN of the lead"), QStringLiteral("leadPinField")),
-          addField(reason, QStringLiteral("reasonField"))};
+LeadsWord* StagePanel::addLeadsWord(const QString& lead, const QString& reason) {
+  auto* word = new LeadsWord({lead, reason}, bench::kTextHeight);
+  m_column->addWidget(word);
+  connect(word, &LeadsWord::changed, this, &StagePanel::changed);
+  return word;
 }
 
 QPushButton* StagePanel::addButton(const QString& text, const QString& objectName) {
@@ -57,6 +59,10 @@ QPushButton* StagePanel::addButton(const QString& text, const QString& objectNam
   addGap();
   m_column->addWidget(button, 0, Qt::AlignLeft);
   return button;
+}
+
+bool StagePanel::isFilled(const QLineEdit* field) {
+  return !field->text().trimmed().isEmpty();
 }
 
 void StagePanel::addGap() {
@@ -72,26 +78,6 @@ void StagePanel::setShown(QLineEdit* field, bool shown) {
   field->setVisible(shown);
   for (QLabel* label : findChildren<QLabel*>(Qt::FindDirectChildrenOnly))
     if (label->buddy() == field) label->setVisible(shown);
-}
-
-void StagePanel::setShown(const LeadsWord& word, bool shown) {
-  for (QLineEdit* field : {word.lead, word.pin, word.reason}) setShown(field, shown);
-}
-
-QString LeadsWord::sign() const {
-  return lead->text().trimmed();
-}
-
-std::string LeadsWord::why() const {
-  return fromQt(reason->text().trimmed());
-}
-
-bool LeadsWord::isGiven() const {
-  return !sign().isEmpty() && !pin->text().isEmpty() && !why().empty();
-}
-
-void LeadsWord::clear() const {
-  for (QLineEdit* field : {lead, pin, reason}) field->clear();
 }
 
 StagePanel* makeStagePanel(Stage stage, Course& course) {

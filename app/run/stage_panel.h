@@ -2,7 +2,8 @@
 #include <QWidget>
 #include <optional>
 
-#include "core/record/rules.h"
+#include "core/record/next.h"
+#include "core/record/shop_floor.h"
 
 class QLabel;
 class QLineEdit;
@@ -12,25 +13,19 @@ class QVBoxLayout;
 namespace cw {
 
 class Course;
+class LeadsWord;
 
 /// What a panel is shown with: the job as it stands, and what comes next in it.
 struct BenchView {
   const Job& job;
   Next next;
   ShopFloor floor;
+  std::string worker;  ///< sign of whoever is at the bench
 
   const Step& step() const { return job.sheet.steps[next.step]; }
   const Joint* joint() const { return job.sheet.joint(step().joint); }
-};
-
-/// Where a shop lead gives name, PIN and reason for what the program would refuse.
-struct LeadsWord {
-  QLineEdit *lead, *pin, *reason;
-
-  QString sign() const;
-  std::string why() const;
-  bool isGiven() const;
-  void clear() const;
+  /// What the person at the bench holds for the pass under way; nullptr if no wrench is set.
+  const ToolSet* inHand() const { return job.steps[next.step].tightening.heldBy(worker); }
 };
 
 /// The middle of the bench at one kind of moment. It says what its main action will state, and states it.
@@ -65,12 +60,12 @@ class StagePanel : public QWidget {
   /// A field with its label above; `unit` stands inside it.
   QLineEdit* addField(const QString& label, const QString& objectName, const QString& unit = {});
   QLineEdit* addPin(const QString& label, const QString& objectName);
-  LeadsWord addLeadsWord(const QString& lead, const QString& reason);
+  LeadsWord* addLeadsWord(const QString& lead, const QString& reason);
   QPushButton* addButton(const QString& text, const QString& objectName);
+  static bool isFilled(const QLineEdit* field);
   void addGap();                                ///< between two things that are touched
   void keepInView(QWidget& part);               ///< in a low window
   void setShown(QLineEdit* field, bool shown);  ///< with its label
-  void setShown(const LeadsWord& word, bool shown);
 
  private:
   Course& m_course;

@@ -9,44 +9,57 @@
 #include "app/look/measures.h"
 
 namespace cw {
-namespace {
-
-enum class Mark { ToDo, Now, Done, SetAside, Blank, SecondPerson };
+enum class StepMark { ToDo, Now, Done, SetAside, NotApplicable, NotRecorded, Deviated, SecondPerson };
 
 struct StepLine {
   int number = 0;
   QString text;
-  Mark mark = Mark::ToDo;
+  StepMark mark = StepMark::ToDo;
 };
 
-Mark markOf(const Job& job, std::size_t index, bool now) {
-  if (now) return Mark::Now;
+namespace {
+
+StepMark markOf(const Job& job, std::size_t index, bool now) {
+  if (now) return StepMark::Now;
   switch (job.steps[index].state) {
     case StepState::Done:
-      return Mark::Done;
+      return StepMark::Done;
     case StepState::SetAside:
-      return Mark::SetAside;
+      return StepMark::SetAside;
     case StepState::Blank:
-      return Mark::Blank;
+      return job.steps[index].absence == Absence::NotRecorded ? StepMark::NotRecorded
+                                                              : StepMark::NotApplicable;
+    case StepState::Deviated:
+      return StepMark::Deviated;
     case StepState::Open:
       break;
   }
-  return job.sheet.steps[index].kind == StepKind::Hold ? Mark::SecondPerson : Mark::ToDo;
+  return job.sheet.steps[index].kind == StepKind::Hold ? StepMark::SecondPerson : StepMark::ToDo;
 }
 
-QString wordOf(Mark mark) {
+/// Neither done as the sheet says nor to be done: the word stands with the mark.
+bool isOtherwise(StepMark mark) {
+  return mark == StepMark::SetAside || mark == StepMark::NotApplicable || mark == StepMark::NotRecorded ||
+         mark == StepMark::Deviated;
+}
+
+QString wordOf(StepMark mark) {
   switch (mark) {
-    case Mark::ToDo:
+    case StepMark::ToDo:
       return StepList::tr("to do");
-    case Mark::Now:
+    case StepMark::Now:
       return StepList::tr("now");
-    case Mark::Done:
+    case StepMark::Done:
       return StepList::tr("done");
-    case Mark::SetAside:
-      return StepList::tr("set aside");
-    case Mark::Blank:
-      return StepList::tr("left blank");
-    case Mark::SecondPerson:
+    case StepMark::SetAside:
+      return StepList::tr("left for later");
+    case StepMark::Deviated:
+      return StepList::tr("done otherwise");
+    case StepMark::NotApplicable:
+      return StepList::tr("does not apply");
+    case StepMark::NotRecorded:
+      return StepList::tr("not recorded");
+    case StepMark::SecondPerson:
       return StepList::tr("second person, to do");
   }
   return {};
@@ -91,7 +104,8 @@ class StepList::Canvas final : public QWidget {
   static constexpr int kFlow = Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap;
 
   static QString textOf(const StepLine& line) {
-    return QStringLiteral("%1  %2").arg(line.number).arg(line.text);
+    const QString text = QStringLiteral("%1  %2").arg(line.number).arg(line.text);
+    return isOtherwise(line.mark) ? text + QLatin1Char('\n') + wordOf(line.mark) : text;
   }
   QRectF textIn(const QRectF& row) const { return row.adjusted(kLeft + rowHeight() * 0.64 + 10, 0, -8, 0); }
 
@@ -118,24 +132,24 @@ class StepList::Canvas final : public QWidget {
     const double radius = rowHeight() * 0.32;
     const QPointF centre(kLeft + radius, row.center().y());
     drawMark(painter, line, centre, radius);
-    const bool strong = line.mark == Mark::Now;
+    const bool strong = line.mark == StepMark::Now;
     painter.setFont(fontOf(strong ? QFont::Bold : QFont::Normal));
-    painter.setPen(strong || line.mark == Mark::Done ? inkOf(palette()) : secondInkOf(palette()));
+    painter.setPen(strong || line.mark == StepMark::Done ? inkOf(palette()) : secondInkOf(palette()));
     painter.drawText(textIn(row), kFlow, textOf(line));
   }
 
   void drawMark(QPainter& painter, const StepLine& line, const QPointF& centre, double radius) {
-    const bool filled = line.mark == Mark::Done || line.mark == Mark::Now;
-    const QColor colour = line.mark == Mark::Now ? accentOf(palette()) : inkOf(palette());
-    painter.setPen(QPen(filled                        ? colour
-                        : line.mark == Mark::SetAside ? warningOf(palette())
-                                                      : lineOf(palette()),
+    const bool filled = line.mark == StepMark::Done || line.mark == StepMark::Now;
+    const QColor colour = line.mark == StepMark::Now ? accentOf(palette()) : inkOf(palette());
+    painter.setPen(QPen(filled                   ? colour
+                        : isOtherwise(line.mark) ? warningOf(palette())
+                                                 : lineOf(palette()),
                         2));
     painter.setBrush(filled ? colour : Qt::transparent);
     const QRectF box(centre - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius));
-    if (line.mark == Mark::SecondPerson)
+    if (line.mark == StepMark::SecondPerson)
       painter.drawRoundedRect(box, 3, 3);
-    else if (line.mark == Mark::SetAside)
+    else if (isOtherwise(line.mark))
       painter.drawPolygon(
           QPolygonF{{centre - QPointF(0, radius * 1.15), centre + QPointF(radius * 1.15, 0),
                      centre + QPointF(0, radius * 1.15), centre - QPointF(radius * 1.15, 0)}});
@@ -144,22 +158,27 @@ class StepList::Canvas final : public QWidget {
     drawSign(painter, line.mark, centre, radius, box);
   }
 
-  void drawSign(QPainter& painter, Mark mark, const QPointF& centre, double radius, const QRectF& box) {
+  void drawSign(QPainter& painter, StepMark mark, const QPointF& centre, double radius, const QRectF& box) {
     painter.setPen(QPen(groundOf(palette()), 2));
-    if (mark == Mark::Done)
+    if (mark == StepMark::Done)
       painter.drawPolyline(
           QPolygonF{{centre + QPointF(-0.45, 0) * radius, centre + QPointF(-0.1, 0.35) * radius,
                      centre + QPointF(0.5, -0.4) * radius}});
-    if (mark == Mark::Now) {
+    if (mark == StepMark::Now) {
       painter.setBrush(groundOf(palette()));
       painter.drawPolygon(
           QPolygonF{{centre + QPointF(-0.25, -0.4) * radius, centre + QPointF(0.45, 0) * radius,
                      centre + QPointF(-0.25, 0.4) * radius}});
     }
     painter.setPen(QPen(inkOf(palette()), 2));
-    if (mark == Mark::Blank)
-      painter.drawLine(centre - QPointF(radius * 0.5, 0), centre + QPointF(radius * 0.5, 0));
-    if (mark == Mark::SecondPerson) {
+    const QPointF half(radius * 0.45, 0), apart(0, radius * 0.2);
+    if (mark == StepMark::NotApplicable || mark == StepMark::NotRecorded)
+      painter.drawLine(centre - half, centre + half);
+    if (mark == StepMark::Deviated) {
+      painter.drawLine(centre - half - apart, centre + half - apart);
+      painter.drawLine(centre - half + apart, centre + half + apart);
+    }
+    if (mark == StepMark::SecondPerson) {
       painter.setFont(font());
       painter.drawText(box, Qt::AlignCenter, QStringLiteral("2"));
     }

@@ -11,9 +11,11 @@
 #include "app/print/ask_pdf.h"
 #include "app/print/document_pdf.h"
 #include "app/run/course.h"
+#include "app/run/leads_word.h"
 #include "app/run/touch.h"
 #include "core/record/lapsed.h"
 #include "core/report/describe.h"
+#include "core/report/headline.h"
 #include "core/report/paper_sheet.h"
 #include "core/units/parse.h"
 
@@ -24,15 +26,10 @@ const Part* partOf(const BenchView& view) {
   return view.job.sheet.part(view.step().part);
 }
 
-QCheckBox* bigCheck(const QString& objectName) {
-  auto* box = new QCheckBox;
-  box->setObjectName(objectName);
+QCheckBox* bigCheck(const QString& text, const QString& objectName) {
+  QCheckBox* box = touchCheck(text, objectName);
   fitForTouch(*box, bench::kTextHeight);
   return box;
-}
-
-bool isFilled(const QLineEdit* field) {
-  return !field->text().trimmed().isEmpty();
 }
 
 }  // namespace
@@ -44,8 +41,7 @@ void WarningsPanel::act() {
 
 ActPanel::ActPanel(Course& course) : StagePanel(course) {
   m_part = addText(QStringLiteral("partText"));
-  m_renewed = bigCheck(QStringLiteral("renewedCheck"));
-  m_renewed->setText(tr("A new one is fitted"));
+  m_renewed = bigCheck(tr("A new one is fitted"), QStringLiteral("renewedCheck"));
   column()->addWidget(m_renewed);
   m_batch = addField(tr("Batch, from the pack"), QStringLiteral("batchField"));
   column()->addStretch(1);
@@ -170,11 +166,10 @@ ResumePanel::ResumePanel(Course& course) : StagePanel(course) {
   m_story = addText(QStringLiteral("pausedText"));
   m_lapsed = addText(QStringLiteral("lapsedText"));
   m_lapsed->setForegroundRole(QPalette::BrightText);
-  m_pin = addField(tr("PIN"), QStringLiteral("pinField"));
-  m_pin->setEchoMode(QLineEdit::Password);
+  m_pin = addPin(tr("PIN"), QStringLiteral("pinField"));
+  m_supervisorPin = addPin(tr("PIN of the supervisor"), QStringLiteral("supervisorPinField"));
   addGap();
-  m_repeat = bigCheck(QStringLiteral("repeatCheck"));
-  m_repeat->setText(tr("Repeat this pass"));
+  m_repeat = bigCheck(tr("Repeat this pass"), QStringLiteral("repeatCheck"));
   column()->addWidget(m_repeat);
   m_tag = addButton(tr("Print the do-not-run tag…"), QStringLiteral("tagButton"));
   connect(m_tag, &QPushButton::clicked, this, &ResumePanel::printTag);
@@ -186,6 +181,8 @@ void ResumePanel::present(const BenchView& view) {
     return std::holds_alternative<Paused>(kept.entry.body);
   });
   m_pin->clear();
+  m_supervisorPin->clear();
+  setShown(m_supervisorPin, !course().worker().supervisor.empty());
   m_repeat->setChecked(false);
   // A parked joint starts again in any case, and only a parked machine wears a tag.
   m_repeat->setVisible(!view.job.parked);
@@ -195,11 +192,13 @@ void ResumePanel::present(const BenchView& view) {
   const Message last = before == view.job.entries.rend()
                            ? Message()
                            : describe(before->entry, view.job, view.floor.people).front();
-  m_story->setText(tr("Paused by %1 at %2: %3.\nLast done: %4\n%5, give your PIN to go on.")
-                       .arg(toQt(nameOf(paused->entry.enteredBy, view.floor.people)),
-                            toQt(timeText(paused->entry.time)),
-                            toQt(std::get<Paused>(paused->entry.body).reason), worded(last),
-                            toQt(nameOf(course().worker().sign, view.floor.people))));
+  const QString who = toQt(nameOf(paused->entry.enteredBy, view.floor.people));
+  const QString when = toQt(timeText(paused->entry.time));
+  const QString why = toQt(std::get<Paused>(paused->entry.body).reason);
+  const QString stopped = why.isEmpty() ? tr("Paused by %1 at %2.").arg(who, when)
+                                        : tr("Paused by %1 at %2: %3.").arg(who, when, why);
+  m_story->setText(tr("%1\nLast done: %2\n%3, give your PIN to go on.")
+                       .arg(stopped, worded(last), toQt(nameOf(view.worker, view.floor.people))));
   m_lapsed->setText(lapsedSince(view).join(QLatin1Char('\n')));
   m_lapsed->setVisible(!m_lapsed->text().isEmpty());
 }
@@ -221,36 +220,66 @@ void ResumePanel::printTag() {
   const auto tag =
       doNotRunTag(*job, course().floor().people, [](const Message& m) { return fromQt(worded(m)); });
   if (!tag) return emit course().refused(worded(tag.error()));
-  if (const auto written = writeDocumentPdf(*tag, target->path, target->size); !written)
+  if (const auto written = writeDocumentPdf(*tag, target->path, target->size, Existing::Replaced); !written)
     return emit course().refused(worded(written.error()));
   emit course().told(tr("The tag is in %1.").arg(toQt(target->path)));
 }
 
 bool ResumePanel::isReady() const {
-  return isFilled(m_pin);
+  return isFilled(m_pin) && (course().worker().supervisor.empty() || isFilled(m_supervisorPin));
 }
 
 void ResumePanel::act() {
   Resumed resumed;
   resumed.repeatPass = m_repeat->isChecked();
-  course().resume(m_pin->text(), resumed);
+  course().resume(m_pin->text(), m_supervisorPin->text(), resumed);
 }
 
 FinishPanel::FinishPanel(Course& course) : StagePanel(course) {
   m_text = addText(QStringLiteral("finishText"));
+  m_unconfirmed = addText(QStringLiteral("unconfirmedWords"));
   m_remark = addField(tr("Remark for the record, if any"), QStringLiteral("remarkField"));
+  m_word = addLeadsWord(tr("Allowed by (sign of a shop lead)"), tr("The lead's reason"));
   column()->addStretch(1);
 }
 
 void FinishPanel::present(const BenchView& view) {
   m_remark->clear();
+  m_word->present(Given::HereOrByPhone);
+  QStringList missing;
+  for (const Shortfall& each : shortfallsOf(view.job)) missing << worded(shortfallText(view.job, each));
+  m_short = !missing.empty();
+  m_word->setVisible(m_short);
   m_text->setText(
-      tr("All %1 steps are closed. Finishing ends the job; its record is sealed and never opened again.")
-          .arg(view.job.steps.size()));
+      m_short ? tr("Not done: %1. Only a shop lead can let the job end so; it stands first on the record.")
+                    .arg(missing.join(QStringLiteral("; ")))
+              : tr("All %1 steps are closed. Finishing ends the job; its record is sealed and never opened "
+                   "again.")
+                    .arg(view.job.steps.size()));
+  QStringList waiting;
+  for (const std::string& sign : unconfirmedPeople(view.job))
+    waiting << toQt(nameOf(sign, view.floor.people));
+  m_unconfirmed->setVisible(!waiting.empty());
+  m_unconfirmed->setText(
+      tr("Said by phone and not confirmed yet by: %1. After the end it stays so; they confirm "
+         "it under “Trouble”.")
+          .arg(waiting.join(QStringLiteral(", "))));
+}
+
+QString FinishPanel::mainAction() const {
+  return m_short ? tr("Finish the job as it is") : tr("Finish the job");
 }
 
 void FinishPanel::act() {
-  course().state(Finished{fromQt(m_remark->text().trimmed())});
+  Finished finished;
+  finished.remark = fromQt(m_remark->text().trimmed());
+  if (m_short) {
+    finished.allowedBy = fromQt(m_word->sign());
+    finished.reason = m_word->reason();
+    course().stateAllowed(m_word->given(), finished);
+  } else {
+    course().state(finished);
+  }
 }
 
 }  // namespace cw

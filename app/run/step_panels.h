@@ -95,7 +95,7 @@ class ResumePanel final : public StagePanel {
   void printTag();
 
   QLabel *m_story, *m_lapsed;
-  QLineEdit* m_pin;
+  QLineEdit *m_pin, *m_supervisorPin;
   QCheckBox* m_repeat;
   QPushButton* m_tag;
 };
@@ -105,12 +105,14 @@ class FinishPanel final : public StagePanel {
  public:
   explicit FinishPanel(Course& course);
   void present(const BenchView& view) override;
-  QString mainAction() const override { return tr("Finish the job"); }
+  QString mainAction() const override;
   void act() override;
 
  private:
-  QLabel* m_text;
+  QLabel *m_text, *m_unconfirmed;
   QLineEdit* m_remark;
+  LeadsWord* m_word;
+  bool m_short = false;  ///< something is left undone
 };
 
 }  // namespace cw

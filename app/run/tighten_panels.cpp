@@ -11,7 +11,9 @@
 #include "app/drawing/joint_view.h"
 #include "app/look/measures.h"
 #include "app/run/course.h"
+#include "app/run/leads_word.h"
 #include "app/run/touch.h"
+#include "core/report/describe.h"
 #include "core/report/drawing.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
@@ -43,6 +45,21 @@ QString listOf(const std::vector<std::string>& labels) {
   QStringList out;
   for (const std::string& label : labels) out << toQt(label);
   return out.join(QStringLiteral(", "));
+}
+
+/// What became of a wrench that was in hand when this was last worked on; empty if none was stopped since.
+QString stoppedIn(const BenchView& view) {
+  for (auto kept = view.job.entries.rbegin(); kept != view.job.entries.rend(); ++kept) {
+    if (const auto* set = std::get_if<ToolSet>(&kept->entry.body);
+        set != nullptr && set->step == view.step().id)
+      return {};
+    if (!std::holds_alternative<ToolStopped>(kept->entry.body)) continue;
+    QStringList told;
+    for (const Message& sentence : describe(kept->entry, view.job, view.floor.people))
+      told << worded(sentence);
+    return StagePanel::tr("%1 Take another.").arg(told.join(QLatin1Char(' ')));
+  }
+  return {};
 }
 
 }  // namespace
@@ -79,10 +96,14 @@ ConditionPanel::ConditionPanel(Course& course) : StagePanel(course) {
 }
 
 void ConditionPanel::present(const BenchView& view) {
-  m_condition = toQt(view.job.sheet.specification(view.joint()->specification)->condition);
-  m_text->setText(tr("The torque holds for threads and faces that are: %1. If they are not, bring them to "
-                     "it, or set this aside.")
-                      .arg(m_condition));
+  m_condition = toQt(view.next.condition);
+  m_text->setText(isWholeJoint(view.job, view.next)
+                      ? tr("The torque holds for threads and faces that are: %1. If they are not, bring them "
+                           "to it, or leave this for later.")
+                            .arg(m_condition)
+                      : tr("The torque of positions %1 holds for threads and faces that are: %2. If they are "
+                           "not, bring them to it, or leave this for later.")
+                            .arg(listOf(view.next.positions), m_condition));
 }
 
 QString ConditionPanel::mainAction() const {
@@ -96,7 +117,9 @@ void ConditionPanel::act() {
 }
 
 ToolPanel::ToolPanel(Course& course) : StagePanel(course) {
-  addText(QStringLiteral("toolText"))->setText(tr("Take a wrench and set it:"));
+  m_stopped = addText(QStringLiteral("stoppedText"));
+  m_stopped->setForegroundRole(QPalette::BrightText);
+  m_text = addText(QStringLiteral("toolText"));
   m_list = new TallList;
   m_list->setObjectName(QStringLiteral("toolList"));
   m_list->setAccessibleName(tr("Wrenches"));
@@ -110,7 +133,13 @@ ToolPanel::ToolPanel(Course& course) : StagePanel(course) {
 void ToolPanel::present(const BenchView& view) {
   m_offers = toolOffers(view.job, view.next, view.floor, course().worker(), course().now());
   m_list->clear();
-  m_word.clear();
+  m_given = wordFor(view.job, ToolSet{}).value_or(Given::Here);
+  m_word->present(m_given);
+  m_stopped->setText(stoppedIn(view));
+  m_stopped->setVisible(!m_stopped->text().isEmpty());
+  m_text->setText(isWholeJoint(view.job, view.next)
+                      ? tr("Take a wrench and set it:")
+                      : tr("Take a wrench and set it for positions %1:").arg(listOf(view.next.positions)));
   for (const ToolOffer& offer : m_offers) addItem(offer);
   m_list->setCurrentRow(!m_offers.empty() && m_offers.front().fits() ? 0 : -1);
   showLeadsWord();
@@ -132,8 +161,8 @@ bool ToolPanel::asksALead() const {
 }
 
 void ToolPanel::showLeadsWord() {
-  setShown(m_word, asksALead());
-  keepInView(asksALead() ? static_cast<QWidget&>(*m_word.reason) : *this);
+  m_word->setVisible(asksALead());
+  keepInView(asksALead() ? m_word->lastField() : *this);
   emit changed();
 }
 
@@ -144,14 +173,10 @@ std::optional<ToolSet> ToolPanel::chosen() const {
   if (offer.fits()) return *offer.set;
   auto out = offer.allowed;
   if (out) {
-    out->allowedBy = fromQt(m_word.sign());
-    out->reason = m_word.why();
+    out->allowedBy = fromQt(m_word->sign());
+    out->reason = m_word->reason();
   }
   return out;
-}
-
-bool ToolPanel::isReady() const {
-  return chosen() && (!asksALead() || m_word.isGiven());
 }
 
 QString ToolPanel::mainAction() const {
@@ -162,28 +187,42 @@ QString ToolPanel::mainAction() const {
 void ToolPanel::act() {
   const auto set = chosen();
   if (!set) return;
-  asksALead() ? course().stateAllowed(m_word.sign(), m_word.pin->text(), *set) : course().state(*set);
+  asksALead() ? course().stateAllowed(m_word->given(), *set) : course().state(*set);
 }
 
 CountPanel::CountPanel(Course& course) : StagePanel(course) {
+  m_text = addText(QStringLiteral("countText"));
   m_joint = addJoint(column(), false);
 }
 
 void CountPanel::present(const BenchView& view) {
   JointDrawing drawing = drawingOf(view.job, view.next.step);
-  for (DrawnPosition& position : drawing.positions) position.state = PositionState::ToDo;
+  m_isWhole = isWholeJoint(view.job, view.next);
+  const auto isMeant = [&](const std::string& label) {
+    const auto& meant = view.next.positions;
+    return !m_isWhole && std::find(meant.begin(), meant.end(), label) != meant.end();
+  };
+  const auto& counted = view.job.steps[view.next.step].tightening.counted;
+  for (DrawnPosition& position : drawing.positions)
+    position.state = isMeant(position.label)            ? PositionState::Now
+                     : counted.contains(position.label) ? PositionState::Done
+                                                        : PositionState::ToDo;
   JointDrawingOptions options;
   options.showOrder = true;
   options.standHere = tr("you stand here");
   m_joint->setOptions(options);
   m_joint->setDrawing(std::move(drawing));
-  m_count = countOf(view);
-  const auto& set = view.job.steps[view.next.step].tightening.set;
-  m_setting = set ? toQt(text(set->setting)) : QString();
+  m_count = static_cast<int>(view.next.positions.size());
+  m_text->setVisible(!m_isWhole);
+  m_text->setText(
+      tr("%1 of %2: positions %3").arg(m_count).arg(countOf(view)).arg(listOf(view.next.positions)));
+  const ToolSet* set = view.inHand();
+  m_setting = set != nullptr ? toQt(text(set->setting)) : QString();
 }
 
 QString CountPanel::mainAction() const {
-  return tr("All %1 clicked at %2").arg(m_count).arg(m_setting);
+  return m_isWhole ? tr("All %1 clicked at %2").arg(m_count).arg(m_setting)
+                   : tr("These %1 clicked at %2").arg(m_count).arg(m_setting);
 }
 
 void CountPanel::act() {
@@ -206,8 +245,9 @@ void PositionPanel::present(const BenchView& view) {
   m_reading->clear();
   m_position = view.next.position;
   const Tightening& now = view.job.steps[view.next.step].tightening;
-  m_setting = now.set->setting;
-  const TorqueTool* tool = view.floor.tool(now.set->tool);
+  const ToolSet& set = *view.inHand();
+  m_setting = set.setting;
+  const TorqueTool* tool = view.floor.tool(set.tool.text);
   m_indicates = tool != nullptr && tool->type == ToolType::Indicating;
   showReading();
   m_then.clear();

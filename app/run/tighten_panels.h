@@ -2,6 +2,7 @@
 #include <vector>
 
 #include "app/run/stage_panel.h"
+#include "core/record/leads_word.h"
 #include "core/record/tool_offer.h"
 
 class QListWidget;
@@ -44,7 +45,7 @@ class ToolPanel final : public StagePanel {
   explicit ToolPanel(Course& course);
   void present(const BenchView& view) override;
   QString mainAction() const override;
-  bool isReady() const override;
+  bool isReady() const override { return chosen().has_value(); }
   void act() override;
 
  private:
@@ -54,12 +55,14 @@ class ToolPanel final : public StagePanel {
   std::optional<ToolSet> chosen() const;
   bool asksALead() const;
 
+  QLabel *m_stopped, *m_text;
   QListWidget* m_list;
-  LeadsWord m_word;
+  LeadsWord* m_word;
+  Given m_given = Given::Here;
   std::vector<ToolOffer> m_offers;
 };
 
-/// An early pass: one confirmation of the count.
+/// An early pass, or the part of it that shares a torque: one confirmation of the count.
 class CountPanel final : public StagePanel {
   Q_OBJECT
  public:
@@ -69,8 +72,10 @@ class CountPanel final : public StagePanel {
   void act() override;
 
  private:
+  QLabel* m_text;
   JointView* m_joint;
   int m_count = 0;
+  bool m_isWhole = true;
   QString m_setting;
 };
 

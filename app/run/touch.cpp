@@ -1,6 +1,7 @@
 #include "app/run/touch.h"
 
 #include <QAbstractItemView>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QListWidget>
@@ -92,6 +93,13 @@ QPushButton* touchButton(const QString& text, const QString& objectName) {
   button->setObjectName(objectName);
   fitForTouch(*button);
   return button;
+}
+
+QCheckBox* touchCheck(const QString& text, const QString& objectName) {
+  auto* box = new QCheckBox(text);
+  box->setObjectName(objectName);
+  fitForTouch(*box);
+  return box;
 }
 
 QLabel* labelFor(QWidget& field, const QString& text) {

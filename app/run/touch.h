@@ -4,6 +4,7 @@
 #include "app/look/measures.h"
 
 class QBoxLayout;
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -27,6 +28,9 @@ void fitForTouch(QWidget& control, double textHeight = bench::kLabelHeight);
 
 /// A button beside the main action, with the words that a step is left by.
 QPushButton* touchButton(const QString& text, const QString& objectName);
+
+/// A box to check, as high as a finger needs it.
+QCheckBox* touchCheck(const QString& text, const QString& objectName);
 
 /// The words above a field, which they also name to a screen reader.
 QLabel* labelFor(QWidget& field, const QString& text);

@@ -4,87 +4,32 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QShortcut>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
-#include <set>
 
 #include "app/common/wording.h"
+#include "app/look/labels.h"
 #include "app/run/course.h"
+#include "app/run/entry_fields.h"
+#include "app/run/leads_word.h"
 #include "app/run/touch.h"
+#include "core/record/leads_word.h"
 #include "core/report/describe.h"
 
 namespace cw {
 namespace {
 
-using Asks = WaysOut::Asks;
-
-struct Way {
-  const char* key;
-  const char* name;
-  const char* explanation;
-  std::set<Asks> asks;
-};
-
-const std::vector<Way>& ways() {
-  static const std::vector<Way> kWays{
-      {"aside",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Set this step aside"),
-       QT_TRANSLATE_NOOP("cw::WaysOut", "It stays open; you come back to it before the job ends."),
-       {Asks::Reason}},
-      {"not-applicable",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "This step does not apply"),
-       QT_TRANSLATE_NOOP("cw::WaysOut", "It closes with nothing written against it, and your reason."),
-       {Asks::Reason}},
-      {"not-recorded",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Done, but not recorded"),
-       QT_TRANSLATE_NOOP("cw::WaysOut",
-                         "It closes as not recorded, with your reason, and stands first on the record."),
-       {Asks::Reason}},
-      {"deviation",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Done in another way"),
-       QT_TRANSLATE_NOOP("cw::WaysOut", "A shop lead must have allowed it. The step closes as a deviation."),
-       {Asks::What, Asks::Reason, Asks::Lead, Asks::LeadPin}},
-      {"correction",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Correct an entry"),
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Both values stay on the record, the old one struck through."),
-       {Asks::Entry, Asks::Value, Asks::Reason}},
-      {"take-apart",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Take apart and go back"),
-       QT_TRANSLATE_NOOP("cw::WaysOut",
-                         "Everything from that step on is done again; single-use parts are asked for anew."),
-       {Asks::Step, Asks::Reason}},
-      {"repair",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "A position was repaired"),
-       QT_TRANSLATE_NOOP("cw::WaysOut",
-                         "An insert, another fastener, a stud that turned with its nut: what was done, and "
-                         "where. A shop lead "
-                         "states it."),
-       {Asks::Position, Asks::What, Asks::Reason}},
-      {"park",
-       QT_TRANSLATE_NOOP("cw::WaysOut", "Park the job for days"),
-       QT_TRANSLATE_NOOP(
-           "cw::WaysOut",
-           "Write what it waits for. On resuming, a joint that is half tightened starts again."),
-       {Asks::WaitsFor, Asks::Machine, Asks::Reason}},
-  };
-  return kWays;
+/// What the entry says, as corrected.
+QString told(const Kept& kept, const BenchView& view) {
+  Entry entry = kept.entry;
+  entry.body = kept.body();
+  const auto sentences = describe(entry, view.job, view.floor.people);
+  return sentences.empty() ? QString() : worded(sentences.front());
 }
 
-/// The old body with the one value that people misread or mistype replaced.
-Json corrected(const Body& old, const std::string& value) {
-  Json now = bodyToJson(old);
-  for (const char* key : {"value", "batch", "remark"})
-    if (now.find(key) != nullptr) return now.set(key, value);
-  if (const Json* reading = now.find("reading")) {
-    Json again = *reading;
-    now.set("reading", again.set("value", value));
-  }
-  return now;
-}
-
-bool canBeCorrected(const Body& body) {
-  return std::holds_alternative<Measured>(body) || std::holds_alternative<CheckMade>(body) ||
-         std::holds_alternative<Applied>(body) || std::holds_alternative<ActDone>(body) ||
-         std::holds_alternative<Tightened>(body);
+QString stepName(const Job& job, std::size_t step) {
+  return QStringLiteral("%1  %2").arg(step + 1).arg(toQt(job.sheet.steps[step].text));
 }
 
 }  // namespace
@@ -92,31 +37,54 @@ bool canBeCorrected(const Body& body) {
 WaysOut::WaysOut(Course& course, QWidget* parent) : QWidget(parent), m_course(course) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
-  m_way = addChoice(column, tr("What is the matter?"), QStringLiteral("wayChoice"));
-  for (const Way& way : ways()) m_way->addItem(tr(way.name), QLatin1String(way.key));
-  m_explanation = new QLabel;
-  m_explanation->setWordWrap(true);
-  m_explanation->setFont(fontOfHeight(bench::kLabelHeight, this));
+  m_way = touchChoice(QStringLiteral("wayChoice"));
+  column->addWidget(labelFor(*m_way, tr("What is the matter?")));
+  column->addWidget(m_way);
+  m_explanation = textLabel({}, fontOfHeight(bench::kLabelHeight, this));
   column->addWidget(m_explanation);
-  m_step = addChoice(column, tr("Back to step"), QStringLiteral("stepChoice"), 2);
-  m_entry = addChoice(column, tr("Which entry"), QStringLiteral("entryChoice"), 2);
-  addLine(column, Asks::Position, tr("Position"), QStringLiteral("positionField"));
-  addLine(column, Asks::Value, tr("What it should have been"), QStringLiteral("valueField"));
-  addLine(column, Asks::What, tr("What was done"), QStringLiteral("whatField"));
-  addLine(column, Asks::WaitsFor, tr("What it waits for"), QStringLiteral("waitsForField"));
-  addLine(column, Asks::Machine, tr("State of the machine, for the do-not-run tag"),
-          QStringLiteral("machineStateField"));
-  addLine(column, Asks::Lead, tr("Allowed by (sign of a shop lead)"), QStringLiteral("leadField"));
-  addLine(column, Asks::LeadPin, tr("PIN of the lead"), QStringLiteral("leadPinField"))
-      ->setEchoMode(QLineEdit::Password);
-  addLine(column, Asks::Reason, tr("Reason, in a few words"), QStringLiteral("reasonField"));
+  makeChoices(column);
+  makeFields(column);
   QPushButton* back = touchButton(tr("Back to the step"), QStringLiteral("backToStepButton"));
   column->addSpacing(touchGap(*this) - column->spacing());
   column->addWidget(back, 0, Qt::AlignLeft);
   column->addStretch(1);
   connect(m_way, &QComboBox::currentIndexChanged, this, &WaysOut::showAsked);
   connect(back, &QPushButton::clicked, this, &WaysOut::left);
-  showAsked();
+  auto* escape = new QShortcut(QKeySequence(Qt::Key_Escape), this);
+  escape->setContext(Qt::WidgetWithChildrenShortcut);
+  connect(escape, &QShortcut::activated, this, &WaysOut::left);
+}
+
+void WaysOut::makeChoices(QVBoxLayout* column) {
+  addChoice(column, Asks::Step, tr("Back to step"), QStringLiteral("stepChoice"));
+  addChoice(column, Asks::Pulled, tr("Which position"), QStringLiteral("pulledChoice"));
+  addChoice(column, Asks::Closed, tr("Which step"), QStringLiteral("closedChoice"));
+  addChoice(column, Asks::Words, tr("Whose words"), QStringLiteral("wordsChoice"));
+  m_wordsGiven = textLabel({}, fontOfHeight(bench::kLabelHeight, this));
+  m_wordsGiven->setObjectName(QStringLiteral("wordsGivenText"));
+  column->addWidget(m_wordsGiven);
+  addChoice(column, Asks::Entry, tr("Which entry"), QStringLiteral("entryChoice"));
+  m_fields = new EntryFields;
+  column->addWidget(m_fields);
+  connect(m_choices[Asks::Entry], &QComboBox::currentIndexChanged, this, &WaysOut::showEntry);
+  connect(m_choices[Asks::Words], &QComboBox::currentIndexChanged, this, &WaysOut::showWords);
+}
+
+void WaysOut::makeFields(QVBoxLayout* column) {
+  addLine(column, Asks::Position, tr("Position"), QStringLiteral("positionField"));
+  addLine(column, Asks::What, tr("What was done"), QStringLiteral("whatField"));
+  addLine(column, Asks::WaitsFor, tr("What it waits for"), QStringLiteral("waitsForField"));
+  addLine(column, Asks::Machine, tr("State of the machine, for the do-not-run tag"),
+          QStringLiteral("machineStateField"));
+  m_word = new LeadsWord({tr("Allowed by (initials of a shop lead)"), {}}, bench::kLabelHeight);
+  column->addWidget(m_word);
+  m_confirmPin = new QLineEdit;
+  m_confirmPin->setObjectName(QStringLiteral("confirmPinField"));
+  m_confirmPin->setEchoMode(QLineEdit::Password);
+  fitForTouch(*m_confirmPin);
+  column->addWidget(m_names[m_confirmPin] = labelFor(*m_confirmPin, tr("Their PIN")));
+  column->addWidget(m_confirmPin);
+  addLine(column, Asks::Reason, tr("Reason, in a few words"), QStringLiteral("reasonField"));
 }
 
 QLineEdit* WaysOut::addLine(QVBoxLayout* column, Asks asks, const QString& label, const QString& objectName) {
@@ -128,50 +96,127 @@ QLineEdit* WaysOut::addLine(QVBoxLayout* column, Asks asks, const QString& label
   return m_lines[asks] = field;
 }
 
-QComboBox* WaysOut::addChoice(QVBoxLayout* column, const QString& label, const QString& objectName,
-                              int lines) {
-  QComboBox* choice = touchChoice(objectName, lines);
+QComboBox* WaysOut::addChoice(QVBoxLayout* column, Asks asks, const QString& label,
+                              const QString& objectName) {
+  QComboBox* choice = touchChoice(objectName, 2);
   column->addWidget(m_names[choice] = labelFor(*choice, label));
   column->addWidget(choice);
-  return choice;
+  return m_choices[asks] = choice;
 }
 
 void WaysOut::present(const BenchView& view) {
   for (auto& [asks, field] : m_lines) field->clear();
+  m_confirmPin->clear();
   m_joint = view.next.step < view.job.sheet.steps.size() ? view.step().joint : std::string();
-  m_step->clear();
-  for (std::size_t i = 0; i < view.job.sheet.steps.size(); ++i)
-    m_step->addItem(QStringLiteral("%1  %2").arg(i + 1).arg(toQt(view.job.sheet.steps[i].text)),
-                    toQt(view.job.sheet.steps[i].id));
-  m_entry->clear();
+  {
+    const QSignalBlocker entries(m_choices[Asks::Entry]), words(m_choices[Asks::Words]);
+    for (auto& [asks, choice] : m_choices) choice->clear();
+    fillSteps(view);
+    fillEntries(view);
+    fillWords(view);
+  }
+  offerWays();
+}
+
+void WaysOut::fillSteps(const BenchView& view) {
+  const Job& job = view.job;
+  for (std::size_t i = 0; i < job.steps.size(); ++i) {
+    const QString id = toQt(job.sheet.steps[i].id);
+    m_choices[Asks::Step]->addItem(stepName(job, i), id);
+    if (isReopenable(job, i)) m_choices[Asks::Closed]->addItem(stepName(job, i), id);
+    if (job.sheet.steps[i].kind != StepKind::Tighten) continue;
+    for (const std::string& label : orderOf(job, job.sheet.steps[i]))
+      if (job.steps[i].tightening.tightened.contains(label))
+        m_choices[Asks::Pulled]->addItem(tr("Position %1 of step %2").arg(toQt(label), stepName(job, i)),
+                                         QStringList{id, toQt(label)});
+  }
+}
+
+void WaysOut::fillEntries(const BenchView& view) {
   m_entries.clear();
   for (auto kept = view.job.entries.rbegin(); kept != view.job.entries.rend(); ++kept) {
-    if (!canBeCorrected(kept->entry.body) || kept->overtaken || kept->correctedBy) continue;
-    const auto told = describe(kept->entry, view.job, view.floor.people);
-    m_entry->addItem(QStringLiteral("%1  %2")
-                         .arg(kept->entry.sequence)
-                         .arg(told.empty() ? QString() : worded(told.front())),
-                     kept->entry.sequence);
-    m_entries.push_back(kept->entry.body);
+    if (!isCorrectable(kept->entry.body) || kept->overtaken) continue;
+    m_choices[Asks::Entry]->addItem(QStringLiteral("%1  %2").arg(kept->entry.sequence).arg(told(*kept, view)),
+                                    kept->entry.sequence);
+    m_entries.push_back(kept->body());
+  }
+}
+
+void WaysOut::fillWords(const BenchView& view) {
+  m_given.clear();
+  for (const std::string& sign : unconfirmedPeople(view.job)) {
+    auto& [entries, what] = m_given[toQt(sign)];
+    entries = unconfirmedWordsOf(view.job, sign);
+    QStringList lines;
+    for (const int of : entries) lines << QStringLiteral("%1  %2").arg(of).arg(told(view.job.kept(of), view));
+    what = lines.join(QLatin1Char('\n'));
+    m_choices[Asks::Words]->addItem(toQt(nameOf(sign, view.floor.people)), toQt(sign));
+  }
+  const int own = m_choices[Asks::Words]->findData(toQt(view.worker));
+  m_choices[Asks::Words]->setCurrentIndex(std::max(0, own));
+}
+
+/// Only ways for which there is something to choose from.
+void WaysOut::offerWays() {
+  const QSignalBlocker quiet(m_way);
+  m_way->clear();
+  for (const Way& each : waysOut()) {
+    const auto isEmpty = [&](const auto& choice) {
+      return each.asks.contains(choice.first) && choice.second->count() == 0;
+    };
+    const bool isRepairOfNothing = each.asks.contains(Asks::Position) && m_joint.empty();
+    if (!isRepairOfNothing && std::none_of(m_choices.begin(), m_choices.end(), isEmpty))
+      m_way->addItem(each.name, each.key);
   }
 }
 
 void WaysOut::choose(const QString& way) {
   m_way->setCurrentIndex(std::max(0, m_way->findData(way)));
+  showAsked();
   m_way->setFocus();
 }
 
+const Way& WaysOut::way() const {
+  const QString key = m_way->currentData().toString();
+  for (const Way& each : waysOut())
+    if (each.key == key) return each;
+  return waysOut().front();
+}
+
 void WaysOut::showAsked() {
-  const Way& way = ways()[static_cast<std::size_t>(std::max(0, m_way->currentIndex()))];
-  m_explanation->setText(tr(way.explanation));
-  emit changed();
-  const auto showField = [&](QWidget* field, Asks asks) {
-    field->setVisible(way.asks.contains(asks));
-    m_names[field]->setVisible(way.asks.contains(asks));
+  m_explanation->setText(way().explanation);
+  const auto showField = [&](QWidget* field, bool shown) {
+    field->setVisible(shown);
+    m_names[field]->setVisible(shown);
   };
-  showField(m_step, Asks::Step);
-  showField(m_entry, Asks::Entry);
-  for (const auto& [asks, field] : m_lines) showField(field, asks);
+  for (const auto& [what, choice] : m_choices) showField(choice, asks(what));
+  for (const auto& [what, field] : m_lines) showField(field, asks(what));
+  m_fields->setVisible(asks(Asks::Entry));
+  m_wordsGiven->setVisible(asks(Asks::Words));
+  const auto given = wordWanted();
+  m_word->setVisible(given.has_value());
+  if (given) m_word->present(*given);
+  showEntry();
+  showWords();
+  emit changed();
+}
+
+void WaysOut::showEntry() {
+  const int entry = m_choices[Asks::Entry]->currentIndex();
+  if (entry < 0)
+    m_fields->clear();
+  else
+    m_fields->present(m_entries[static_cast<std::size_t>(entry)]);
+}
+
+/// A lead who is at work here has given the PIN already.
+void WaysOut::showWords() {
+  const QString sign = data(Asks::Words);
+  const auto given = m_given.find(sign);
+  m_wordsGiven->setText(given == m_given.end() ? QString() : given->second.second);
+  const bool asksPin = asks(Asks::Words) && fromQt(sign) != m_course.worker().sign;
+  m_confirmPin->setVisible(asksPin);
+  m_names[m_confirmPin]->setVisible(asksPin);
 }
 
 QString WaysOut::action() const {
@@ -182,31 +227,64 @@ std::string WaysOut::typed(Asks asks) const {
   return fromQt(m_lines.at(asks)->text().trimmed());
 }
 
-Body WaysOut::body() const {
-  const QString way = m_way->currentData().toString();
-  const std::string reason = typed(Asks::Reason);
-  if (way == QLatin1String("aside")) return SetAside{"", reason};
-  if (way == QLatin1String("not-applicable")) return LeftBlank{"", Absence::NotApplicable, reason};
-  if (way == QLatin1String("not-recorded")) return LeftBlank{"", Absence::NotRecorded, reason};
-  if (way == QLatin1String("deviation"))
-    return Deviated{"", typed(Asks::What), reason, typed(Asks::Lead), {}, {}, {}};
-  if (way == QLatin1String("take-apart")) return TakenApart{fromQt(m_step->currentData().toString()), reason};
-  if (way == QLatin1String("repair"))
-    return Repaired{m_joint, typed(Asks::Position), typed(Asks::What), reason};
-  if (way == QLatin1String("park")) return Paused{reason, true, typed(Asks::WaitsFor), typed(Asks::Machine)};
-  Corrected correction{m_entry->currentData().toInt(), Json(), reason};
-  if (m_entry->currentIndex() >= 0)
-    correction.now =
-        corrected(m_entries[static_cast<std::size_t>(m_entry->currentIndex())], typed(Asks::Value));
-  return correction;
+QString WaysOut::data(Asks asks) const {
+  return m_choices.at(asks)->currentData().toString();
+}
+
+std::optional<Given> WaysOut::wordWanted() const {
+  const Job* job = m_course.job();
+  if (job == nullptr || asks(Asks::Entry)) return std::nullopt;
+  const auto stated = body();
+  return stated ? wordFor(*job, *stated) : std::nullopt;
+}
+
+Result<Body> WaysOut::correction() const {
+  CW_TRY(changed, m_fields->changed());
+  if (changed.object()->empty())
+    return fail(ErrorCode::InvalidInput, "", "", "nothing is changed yet",
+                "change what was wrong, in its field");
+  return Body(
+      Corrected{m_choices.at(Asks::Entry)->currentData().toInt(), std::move(changed), typed(Asks::Reason)});
+}
+
+Result<Body> WaysOut::body() const {
+  const QString key = way().key;
+  const std::string reason = typed(Asks::Reason), allowedBy = fromQt(m_word->sign());
+  if (key == QLatin1String("correction")) return correction();
+  if (key == QLatin1String("not-tightened")) {
+    const QStringList pulled = m_choices.at(Asks::Pulled)->currentData().toStringList();
+    return Body(Reopened{fromQt(pulled.value(0)), fromQt(pulled.value(1)), reason});
+  }
+  if (key == QLatin1String("not-done")) return Body(Reopened{fromQt(data(Asks::Closed)), {}, reason});
+  if (key == QLatin1String("not-applicable"))
+    return Body(LeftBlank{"", Absence::NotApplicable, reason, allowedBy});
+  if (key == QLatin1String("not-recorded"))
+    return Body(LeftBlank{"", Absence::NotRecorded, reason, allowedBy});
+  if (key == QLatin1String("deviation"))
+    return Body(Deviated{"", typed(Asks::What), reason, allowedBy, {}, {}, {}});
+  if (key == QLatin1String("take-apart")) return Body(TakenApart{fromQt(data(Asks::Step)), reason});
+  if (key == QLatin1String("repair"))
+    return Body(Repaired{m_joint, typed(Asks::Position), typed(Asks::What), reason, allowedBy});
+  if (key == QLatin1String("confirm")) {
+    const auto given = m_given.find(data(Asks::Words));
+    return Body(Confirmed{given == m_given.end() ? std::vector<int>() : given->second.first});
+  }
+  if (key == QLatin1String("park"))
+    return Body(Paused{reason, true, typed(Asks::WaitsFor), typed(Asks::Machine)});
+  if (key == QLatin1String("call-off")) return Body(CalledOff{reason});
+  return Body(SetAside{"", reason});
 }
 
 void WaysOut::stateIt() {
-  const bool allowed = m_way->currentData() == QLatin1String("deviation");
-  const bool stated = allowed ? m_course.stateAllowed(m_lines.at(Asks::Lead)->text().trimmed(),
-                                                      m_lines.at(Asks::LeadPin)->text(), body())
-                              : m_course.state(body());
-  if (stated) emit left();
+  auto stated = body();
+  if (!stated) return emit m_course.refused(wordedWithPlace(stated.error()));
+  const auto state = [&] {
+    if (asks(Asks::Words) && fromQt(data(Asks::Words)) != m_course.worker().sign)
+      return m_course.stateAs(data(Asks::Words), m_confirmPin->text(), *std::move(stated));
+    if (wordWanted()) return m_course.stateAllowed(m_word->given(), *std::move(stated));
+    return m_course.state(*std::move(stated));
+  };
+  if (state()) emit left();
 }
 
 }  // namespace cw

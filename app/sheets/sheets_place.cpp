@@ -12,6 +12,7 @@
 #include "app/fields/sign_form.h"
 #include "app/look/style.h"
 #include "app/print/document_pdf.h"
+#include "core/procedure/bench_limits.h"
 #include "core/procedure/sheet_file.h"
 #include "core/report/paper_sheet.h"
 #include "core/store/file_io.h"
@@ -164,8 +165,10 @@ void SheetsPlace::openFigures(Navigator& navigator) {
 }
 
 void SheetsPlace::savePdf(const PdfTarget& target) {
+  if (const auto can = checkBenchCan(m_shown->sheet); !can)
+    return m_page->sayTrouble(wordedWithPlace(can.error()));
   const Document document = backupSheet(m_shown->sheet, m_shown->row.digest, inWindow);
-  if (const auto written = writeDocumentPdf(document, target.path, target.size); !written)
+  if (const auto written = writeDocumentPdf(document, target.path, target.size, Existing::Replaced); !written)
     return m_page->sayTrouble(wordedWithPlace(written.error()));
   m_page->say(tr("Saved as %1.").arg(toQt(target.path)));
 }

@@ -3,10 +3,16 @@
 #include <vector>
 
 #include "core/base/message.h"
+#include "core/base/words.h"
 
 namespace cw {
 
 enum class Severity { Note, Warning, Blocking };
+template <>
+struct Words<Severity> {
+  static constexpr std::array<std::pair<Severity, std::string_view>, 3> kAll{
+      {{Severity::Note, "note"}, {Severity::Warning, "warning"}, {Severity::Blocking, "blocking"}}};
+};
 
 /// One remark of a review. Reviews return all of them; a Blocking one stops what was asked for.
 struct Finding {

@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/base/words.h"
 #include "core/units/stated.h"
 
 namespace cw {
@@ -11,6 +12,11 @@ enum class Agreement {
   Agrees,     ///< the same torque within the printed digits
   Rounded,    ///< within 5 %: somebody rounded generously
   Disagrees,  ///< not the same torque
+};
+template <>
+struct Words<Agreement> {
+  static constexpr std::array<std::pair<Agreement, std::string_view>, 3> kAll{
+      {{Agreement::Agrees, "agrees"}, {Agreement::Rounded, "rounded"}, {Agreement::Disagrees, "disagrees"}}};
 };
 
 /// How two printed columns of one line stand to each other.

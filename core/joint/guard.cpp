@@ -116,31 +116,6 @@ bool isCommon(const TorqueUnit* unit) {
   return unit == &kPoundInch || unit == &kPoundFoot || unit == &kNewtonMetre;
 }
 
-Result<Verdict> verdictFromCode(std::string_view code) {
-  for (const Verdict verdict :
-       {Verdict::BelowBand, Verdict::InBand, Verdict::AboveBand, Verdict::PastYield, Verdict::NotJudged})
-    if (codeOf(verdict) == code) return verdict;
-  return fail(ErrorCode::InvalidInput, "guard", std::string(code),
-              {"“%1” is no verdict of the guard", {shown(code)}},
-              "below-band, in-band, above-band, past-yield or not-judged");
-}
-
-std::string_view codeOf(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::BelowBand:
-      return "below-band";
-    case Verdict::InBand:
-      return "in-band";
-    case Verdict::AboveBand:
-      return "above-band";
-    case Verdict::PastYield:
-      return "past-yield";
-    case Verdict::NotJudged:
-      break;
-  }
-  return "not-judged";
-}
-
 Result<Judgement> judge(const StatedTorque& torque, const GuardSubject& subject) {
   CW_CHECK(checkTorque(torque));
   return judgeThrough({}, torque, subject);

@@ -2,6 +2,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/base/words.h"
 #include "core/joint/adapter.h"
 #include "core/joint/capacity.h"
 #include "core/units/stated.h"
@@ -9,8 +10,15 @@
 namespace cw {
 
 enum class Verdict { BelowBand, InBand, AboveBand, PastYield, NotJudged };
-std::string_view codeOf(Verdict verdict);  ///< "below-band" "in-band" "above-band" "past-yield" "not-judged"
-Result<Verdict> verdictFromCode(std::string_view code);  ///< InvalidInput listing the codes
+template <>
+struct Words<Verdict> {
+  static constexpr std::array<std::pair<Verdict, std::string_view>, 5> kAll{
+      {{Verdict::BelowBand, "below-band"},
+       {Verdict::InBand, "in-band"},
+       {Verdict::AboveBand, "above-band"},
+       {Verdict::PastYield, "past-yield"},
+       {Verdict::NotJudged, "not-judged"}}};
+};
 
 /// Why a torque has nothing to do with what its fastener could bear.
 enum class Ungrounded { Plug, BearingPreload, UnmarkedFastener, LimitedByGasket, LimitedByPlastic };

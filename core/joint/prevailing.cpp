@@ -4,18 +4,6 @@
 
 namespace cw {
 
-std::string_view codeOf(PrevailingRule rule) {
-  switch (rule) {
-    case PrevailingRule::None:
-      return "none";
-    case PrevailingRule::AlwaysAdd:
-      return "always-add";
-    case PrevailingRule::AddFromOneThird:
-      break;
-  }
-  return "add-from-one-third";
-}
-
 Result<Torque> withPrevailing(Torque stated, Torque prevailing, PrevailingRule rule) {
   CW_CHECK(checkPositive("torque", stated, kNewtonMetre));
   CW_CHECK(checkNotNegative("prevailing torque", prevailing, kNewtonMetre));

@@ -1,5 +1,6 @@
 #pragma once
 #include "core/base/result.h"
+#include "core/base/words.h"
 #include "core/units/quantity.h"
 
 namespace cw {
@@ -10,7 +11,13 @@ enum class PrevailingRule {
   AlwaysAdd,        ///< wrench torque = stated + prevailing (FAA AC 43.13-1B, 7-40 d)
   AddFromOneThird,  ///< added only once it reaches a third of the stated torque (common practice, no source)
 };
-std::string_view codeOf(PrevailingRule rule);  ///< "none" "always-add" "add-from-one-third"
+template <>
+struct Words<PrevailingRule> {
+  static constexpr std::array<std::pair<PrevailingRule, std::string_view>, 3> kAll{
+      {{PrevailingRule::None, "none"},
+       {PrevailingRule::AlwaysAdd, "always-add"},
+       {PrevailingRule::AddFromOneThird, "add-from-one-third"}}};
+};
 
 /// Torque at the wrench for a stated torque. Stated above zero, prevailing zero or more, else OutOfRange;
 /// OutOfRange too where the prevailing torque exceeds the stated one: nothing would be left to judge by.

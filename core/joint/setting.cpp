@@ -45,7 +45,7 @@ Result<Worked<WrenchSetting>> wrenchSetting(const TorqueTarget& target, const st
   Working working;
   working.formula = "TW = (T + Tp)·L/(L + E·cos θ), to the nearest mark inside the tolerance";
   working.give("T", "torque aimed at", target.aim, kNewtonMetre, "the specification");
-  working.give("Tp", {"prevailing torque that is added, rule %1", {std::string(codeOf(target.rule))}}, added,
+  working.give("Tp", {"prevailing torque that is added, rule %1", {std::string(wordOf(target.rule))}}, added,
                kNewtonMetre, "measured or stated");
   working.step("Ta", "T+Tp", applied, kNewtonMetre);
   working.give("T_min", "tolerance, low", target.tolerance.low, kNewtonMetre, "the specification");

@@ -118,18 +118,6 @@ Result<ShearPerLength> shearPerLength(const ThreadLimits& limits, Length pitch) 
               "these limits leave no thread to carry", "give the limits of bolt and hole that mate");
 }
 
-std::string_view codeOf(Failure failure) {
-  switch (failure) {
-    case Failure::BoltBreaks:
-      return "bolt-breaks";
-    case Failure::BoltThreadStrips:
-      return "bolt-thread-strips";
-    case Failure::TappedThreadStrips:
-      break;
-  }
-  return "tapped-thread-strips";
-}
-
 Result<Worked<Stripping>> stripping(const Thread& thread, const Grade& grade, const TappedHole& hole) {
   CW_TRY(basis, basisOf(thread, grade, hole));
   const Stripping result = compare(thread, grade, hole, basis);

@@ -1,6 +1,7 @@
 #pragma once
 #include <optional>
 
+#include "core/base/words.h"
 #include "core/fastener/grade.h"
 #include "core/fastener/material.h"
 #include "core/joint/thread_limits.h"
@@ -29,7 +30,13 @@ struct TappedHole {
 };
 
 enum class Failure { BoltBreaks, BoltThreadStrips, TappedThreadStrips };
-std::string_view codeOf(Failure failure);  ///< "bolt-breaks" "bolt-thread-strips" "tapped-thread-strips"
+template <>
+struct Words<Failure> {
+  static constexpr std::array<std::pair<Failure, std::string_view>, 3> kAll{
+      {{Failure::BoltBreaks, "bolt-breaks"},
+       {Failure::BoltThreadStrips, "bolt-thread-strips"},
+       {Failure::TappedThreadStrips, "tapped-thread-strips"}}};
+};
 
 struct Stripping {
   Failure failure;  ///< what gives way first

@@ -6,6 +6,7 @@
 
 #include "core/base/finding.h"
 #include "core/base/provenance.h"
+#include "core/base/words.h"
 #include "core/units/stated.h"
 
 namespace cw {
@@ -56,6 +57,15 @@ enum class NoSecondTurn { SetThreadlocker, CuredSealant, AngleTightening, SoftGa
 Findings reviewPasses(const PassPlan& plan, std::span<const NoSecondTurn> barred = {});
 
 enum class PassKind { ByHand, Snug, Pattern, Check, Retorque };
+template <>
+struct Words<PassKind> {
+  static constexpr std::array<std::pair<PassKind, std::string_view>, 5> kAll{
+      {{PassKind::ByHand, "by-hand"},
+       {PassKind::Snug, "snug"},
+       {PassKind::Pattern, "pattern"},
+       {PassKind::Check, "check"},
+       {PassKind::Retorque, "retorque"}}};
+};
 
 /// One trip through the joint. ByHand has no share.
 struct Pass {

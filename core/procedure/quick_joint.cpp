@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/pattern/order.h"
+#include "core/procedure/bench_limits.h"
 #include "core/procedure/review_rules.h"
 #include "core/procedure/sheet_check.h"
 #include "core/procedure/sheet_file.h"
@@ -11,9 +12,9 @@ namespace cw {
 namespace {
 
 /// The rules of a review that a single joint can break.
-constexpr ReviewRule kQuickRules[] = {reviewSource,  reviewCondition, reviewTolerance,
-                                      reviewPrinted, reviewColumns,   reviewNames,
-                                      reviewLengths, reviewOrders,    reviewSecondTurns};
+constexpr ReviewRule kQuickRules[] = {reviewFields,    reviewTexts,   reviewSource,     reviewCondition,
+                                      reviewTolerance, reviewPrinted, reviewColumns,    reviewNames,
+                                      reviewLengths,   reviewOrders,  reviewSecondTurns};
 
 /// Gravest last.
 constexpr Verdict kByGravity[] = {Verdict::InBand, Verdict::NotJudged, Verdict::BelowBand, Verdict::AboveBand,
@@ -22,7 +23,7 @@ constexpr Verdict kByGravity[] = {Verdict::InBand, Verdict::NotJudged, Verdict::
 /// The verdict that a finding of the guard reports; "not-judgeable" is none.
 std::optional<Verdict> verdictOf(const Finding& finding) {
   for (const Verdict verdict : kByGravity)
-    if (codeOf(verdict) == finding.code) return verdict;
+    if (wordOf(verdict) == finding.code) return verdict;
   return std::nullopt;
 }
 
@@ -96,6 +97,7 @@ Result<void> checkQuickSheet(const Sheet& sheet) {
 
 Result<QuickVerdict> judgeQuickSheet(const Sheet& sheet, const Catalogue& catalogue) {
   CW_CHECK(checkQuickSheet(sheet));
+  CW_CHECK(checkBenchCan(sheet));
   CW_CHECK(checkSources(sheet));
   const ReviewContext context{catalogue, std::nullopt, "", false};
   Findings findings;

@@ -6,10 +6,11 @@ namespace cw {
 namespace {
 
 constexpr ReviewRule kRules[] = {
-    reviewHeading,   reviewApproval, reviewUse,         reviewSingleUse, reviewSource,  reviewCondition,
-    reviewTolerance, reviewPrinted,  reviewColumns,     reviewNames,     reviewLengths, reviewGuard,
-    reviewTools,     reviewOrders,   reviewSecondTurns, reviewActions,   reviewLength,  reviewNumbers,
-    reviewVagueness, reviewAlerts,   reviewHolds,
+    reviewHeading,     reviewFields,       reviewTexts,   reviewBench,     reviewSerials,   reviewApproval,
+    reviewUse,         reviewSingleUse,    reviewSource,  reviewCondition, reviewTolerance, reviewPrinted,
+    reviewColumns,     reviewNames,        reviewLengths, reviewGuard,     reviewTools,     reviewOrders,
+    reviewSecondTurns, reviewActions,      reviewLength,  reviewNumbers,   reviewVagueness, reviewAlerts,
+    reviewHolds,       reviewConsequences,
 };
 
 }  // namespace

@@ -45,7 +45,7 @@ void judgeTorque(const StatedTorque& torque, const GuardSubject& subject, const 
     findings.push_back({Severity::Note, "not-judged", place, explain(*judgement).front(),
                         "compare the value with the source twice: nothing else guards it"});
   } else if (judgement->verdict != Verdict::InBand) {
-    findings.push_back({Severity::Blocking, std::string(codeOf(judgement->verdict)), place,
+    findings.push_back({Severity::Blocking, std::string(wordOf(judgement->verdict)), place,
                         explain(*judgement).front(), cureFor(*judgement)});
   }
 }

@@ -15,6 +15,10 @@ void reviewApproval(const Sheet&, const ReviewContext&,
                     Findings&);                                 // "approver-is-author", "not-independent"
 void reviewUse(const Sheet&, const ReviewContext&, Findings&);  // "joint-never-tightened", "…-unused"
 void reviewSingleUse(const Sheet&, const ReviewContext&, Findings&);  // "single-use-not-renewed"
+void reviewFields(const Sheet&, const ReviewContext&, Findings&);  // "field-misspelt", … (review_fields.cpp)
+void reviewTexts(const Sheet&, const ReviewContext&, Findings&);  // "text-unprintable", … (sheet_texts.cpp)
+void reviewBench(const Sheet&, const ReviewContext&, Findings&);  // "method-not-done", … (bench_limits.cpp)
+void reviewSerials(const Sheet&, const ReviewContext&, Findings&);  // "serials-not-read", "serials-disagree"
 
 // Of the specifications (review_specifications.cpp).
 void reviewSource(const Sheet&, const ReviewContext&, Findings&);     // "source-missing", "source-vague"
@@ -40,6 +44,8 @@ void reviewNumbers(const Sheet&, const ReviewContext&, Findings&);    // "bare-n
 void reviewVagueness(const Sheet&, const ReviewContext&, Findings&);  // "vague-word"
 void reviewAlerts(const Sheet&, const ReviewContext&, Findings&);  // "action-in-caution", "value-in-caution"
 void reviewHolds(const Sheet&, const ReviewContext&, Findings&);  // "hold-too-late", "hold-by-same-person" …
+void reviewConsequences(const Sheet&, const ReviewContext&,
+                        Findings&);  // "injury-without-hold", "many-holds"
 
 /// "steps[3]": as Error places it.
 inline std::string indexed(std::string_view list, std::size_t index) {

@@ -2,6 +2,7 @@
 #include <set>
 
 #include "core/procedure/review_rules.h"
+#include "core/procedure/serials.h"
 
 namespace cw {
 namespace {
@@ -50,11 +51,27 @@ void reviewHeading(const Sheet& sheet, const ReviewContext&, Findings& findings)
            "name who wrote it");
   needText(findings, Severity::Blocking, "model", sheet.model, "the sheet does not say what it applies to",
            "write the model as on the machine's plate");
-  needText(findings, Severity::Warning, "serials", sheet.serials,
+  needText(findings, Severity::Warning, "serials", serialsText(sheet),
            "the sheet does not say for which serial numbers it holds", "write a range, or “all”");
   if (sheet.steps.empty())
     findings.push_back({Severity::Blocking, "heading-missing", "steps", "the sheet has no step",
                         "write what is to be done"});
+}
+
+void reviewSerials(const Sheet& sheet, const ReviewContext&, Findings& findings) {
+  if (sheet.serials.empty()) return;
+  const auto read = serialRangesIn(sheet.serials);
+  if (!read && sheet.serialRanges.empty())
+    findings.push_back({Severity::Warning,
+                        "serials-not-read",
+                        "serials",
+                        {"“%1” cannot be read as serial numbers, so no machine's is compared with it",
+                         {shown(sheet.serials)}},
+                        "write “all”, or ranges such as “100 to 480”, or state them as serial_ranges"});
+  if (read && !sheet.serialRanges.empty() && !sameSerials(*read, sheet.serialRanges))
+    findings.push_back(blocking("serials-disagree", "serial_ranges",
+                                {"“%1” is not what the ranges say", {shown(sheet.serials)}},
+                                "make words and ranges agree, or leave the words out"));
 }
 
 void reviewApproval(const Sheet& sheet, const ReviewContext& context, Findings& findings) {

@@ -149,4 +149,27 @@ void reviewHolds(const Sheet& sheet, const ReviewContext& context, Findings& fin
   });
 }
 
+/// Each one costs two people's time, and many of them are signed without looking.
+constexpr std::size_t kManyHolds = 3;
+
+void reviewConsequences(const Sheet& sheet, const ReviewContext&, Findings& findings) {
+  forEach(sheet.steps, "steps", [&](const Step& step, const std::string& place) {
+    const Joint* joint = sheet.joint(step.joint);
+    if (joint != nullptr && joint->ifItLetsGo == IfItLetsGo::Injury && !step.hold)
+      findings.push_back({Severity::Warning,
+                          "injury-without-hold",
+                          place + ".hold",
+                          {"somebody is hurt if “%1” lets go, and no second person looks", {joint->name}},
+                          "put a hold on this step"});
+  });
+  const auto holds = std::count_if(sheet.steps.begin(), sheet.steps.end(),
+                                   [](const Step& step) { return step.hold.has_value(); });
+  if (static_cast<std::size_t>(holds) > kManyHolds)
+    findings.push_back({Severity::Note,
+                        "many-holds",
+                        "steps",
+                        {"a second person is wanted at %1 steps", {std::to_string(holds)}},
+                        {"keep it to the %1 that matter most", {std::to_string(kManyHolds)}}});
+}
+
 }  // namespace cw

@@ -93,6 +93,9 @@ struct PositionDetail {
   bool operator==(const PositionDetail&) const = default;
 };
 
+/// What follows if a joint lets go.
+enum class IfItLetsGo { Nuisance, Leak, Damage, Injury };
+
 /// Fasteners at positions, what holds for them, and the way they are tightened.
 struct Joint {
   std::string id;
@@ -105,7 +108,8 @@ struct Joint {
   std::vector<std::string> order;  ///< labels in tightening order
   PassPlan passes;
   std::vector<NoSecondTurn> noSecondTurn;  ///< why nothing may be turned again once it has its value
-  Json::Object layoutRest;                 ///< as `rest`, of the layout and of the passes
+  IfItLetsGo ifItLetsGo = IfItLetsGo::Leak;
+  Json::Object layoutRest;  ///< as `rest`, of the layout and of the passes
   Json::Object passesRest;
   Json::Object rest;
 
@@ -143,15 +147,24 @@ struct Step {
   bool operator==(const Step&) const = default;
 };
 
+/// Machines by serial number, both ends included, as on their plates: "100" to "480", "PS40-0100" to
+/// "PS40-0480". An end that is empty is open.
+struct SerialRange {
+  std::string from, to;
+
+  bool operator==(const SerialRange&) const = default;
+};
+
 /// One revision of a procedure sheet, as its file says it.
 struct Sheet {
   Id id;  ///< the same for all its revisions
   std::string title;
-  std::string revision;  ///< "A", "B", … or as the shop counts
-  std::string model;     ///< what it applies to, as on the machine's plate
-  std::string serials;   ///< in words: "all", "100 to 480"
-  std::string notice;    ///< stands on every page: "Invented data, not for use."
-  std::string author;    ///< sign of a person
+  std::string revision;                   ///< "A", "B", … or as the shop counts
+  std::string model;                      ///< what it applies to, as on the machine's plate
+  std::string serials;                    ///< in words: "all", "100 to 480"
+  std::vector<SerialRange> serialRanges;  ///< the same as data; without, the words are read where they can be
+  std::string notice;                     ///< stands on every page: "Invented data, not for use."
+  std::string author;                     ///< sign of a person
   std::vector<Source> sources;
   std::vector<Part> parts;
   std::vector<Fastener> fasteners;

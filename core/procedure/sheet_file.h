@@ -18,6 +18,9 @@ inline constexpr std::size_t kMostJoints = 1'000;
 /// NewerVersion if the file's version is above ours.
 Result<Sheet> readSheet(std::string_view bytes);
 
+/// A sheet as its file has it, unknown fields included.
+Json toJson(const Sheet& sheet);
+
 /// The file text of a sheet; readSheet gives the same Sheet back, unknown fields included.
 std::string writeSheet(const Sheet& sheet);
 

@@ -5,6 +5,7 @@
 #include "core/base/json.h"
 #include "core/pattern/layout_json.h"
 #include "core/pattern/passes_json.h"
+#include "core/procedure/serials.h"
 #include "core/procedure/sheet_check.h"
 #include "core/procedure/sheet_file.h"
 #include "core/procedure/words.h"
@@ -55,6 +56,15 @@ Result<std::vector<T>> readList(JsonReader& reader, std::string_view key,
     CW_TRY(value, readOne(item));
     out.push_back(std::move(value));
   }
+  return out;
+}
+
+Result<SerialRange> readSerialRange(JsonReader& reader) {
+  SerialRange out;
+  CW_CHECK(into(out.from, reader.textOr("from", "")));
+  CW_CHECK(into(out.to, reader.textOr("to", "")));
+  CW_CHECK(reader.nothingElse());
+  if (auto sound = checkSerialRange(out); !sound) return fail(within(reader.place(), sound.error()));
   return out;
 }
 
@@ -181,6 +191,7 @@ Result<Joint> readJoint(JsonReader& reader) {
   CW_CHECK(into(out.order, reader.textsOrEmpty("order")));
   CW_CHECK(readPassesOf(reader, out));
   CW_CHECK(into(out.noSecondTurn, readBars(reader)));
+  CW_CHECK(into(out.ifItLetsGo, readWordOr(reader, "if_it_lets_go", IfItLetsGo::Leak)));
   out.rest = reader.rest();
   return out;
 }
@@ -251,6 +262,7 @@ Result<Sheet> readSheet(std::string_view bytes) {
   CW_CHECK(into(out.revision, reader.nonEmpty("revision")));
   CW_CHECK(into(out.model, reader.textOr("model", "")));
   CW_CHECK(into(out.serials, reader.textOr("serials", "")));
+  CW_CHECK(into(out.serialRanges, readList(reader, "serial_ranges", readSerialRange)));
   CW_CHECK(into(out.notice, reader.textOr("notice", "")));
   CW_CHECK(into(out.author, reader.textOr("author", "")));
   CW_CHECK(into(out.sources, readList(reader, "sources", readSource)));

@@ -47,6 +47,10 @@ class ObjectWriter {
   Json m_out;
 };
 
+Json serialRangeJson(const SerialRange& range) {
+  return ObjectWriter(Json::Object()).text("from", range.from).text("to", range.to).take();
+}
+
 Json sourceJson(const Source& source) {
   ObjectWriter out(source.rest);
   out.text("id", source.id)
@@ -71,7 +75,7 @@ Json partJson(const Part& part) {
 Json fastenerJson(const Fastener& fastener) {
   return ObjectWriter(fastener.rest)
       .text("id", fastener.id)
-      .text("kind", word(fastener.kind))
+      .text("kind", wordOf(fastener.kind))
       .text("thread", fastener.thread)
       .text("grade", fastener.grade)
       .stated("length", fastener.length)
@@ -79,7 +83,7 @@ Json fastenerJson(const Fastener& fastener) {
       .stated("engagement", fastener.engagement)
       .stated("grip", fastener.grip)
       .stated("depth", fastener.depth)
-      .text("ungrounded", fastener.ungrounded ? word(*fastener.ungrounded) : "")
+      .text("ungrounded", fastener.ungrounded ? wordOf(*fastener.ungrounded) : "")
       .take();
 }
 
@@ -89,13 +93,13 @@ Json specificationJson(const Specification& specification) {
       .text("printed", specification.printed)
       .text("printed_second", specification.printedSecond)
       .text("source", specification.source)
-      .text("reading", word(specification.reading))
+      .text("reading", wordOf(specification.reading))
       .stated("low", specification.low)
       .stated("high", specification.high)
       .stated("aim", specification.aim)
       .flag("tolerance_stated", specification.toleranceStated)
       .text("condition", specification.condition)
-      .text("method", word(specification.method))
+      .text("method", wordOf(specification.method))
       .stated("angle", specification.angle)
       .text("interpreted_by", specification.interpretedBy)
       .text("why", specification.why)
@@ -129,20 +133,21 @@ Json jointJson(const Joint& joint) {
       .texts("order", joint.order)
       .value("passes", joined(toJson(joint.passes), joint.passesRest));
   Json::Array bars;
-  for (const NoSecondTurn bar : joint.noSecondTurn) bars.push_back(word(bar));
+  for (const NoSecondTurn bar : joint.noSecondTurn) bars.push_back(wordOf(bar));
   if (!bars.empty()) out.value("no_second_turn", std::move(bars));
+  if (joint.ifItLetsGo != IfItLetsGo::Leak) out.text("if_it_lets_go", wordOf(joint.ifItLetsGo));
   if (!joint.positions.empty()) out.value("positions", positionsJson(joint.positions));
   return out.take();
 }
 
 Json holdJson(const HoldDemand& hold) {
-  return ObjectWriter(hold.rest).text("witness", word(hold.witness)).texts("what", hold.what).take();
+  return ObjectWriter(hold.rest).text("witness", wordOf(hold.witness)).texts("what", hold.what).take();
 }
 
 Json stepJson(const Step& step) {
   ObjectWriter out(step.rest);
   out.text("id", step.id)
-      .text("kind", word(step.kind))
+      .text("kind", wordOf(step.kind))
       .text("text", step.text)
       .texts("warnings", step.warnings)
       .texts("cautions", step.cautions)
@@ -158,24 +163,29 @@ Json stepJson(const Step& step) {
 
 }  // namespace
 
+Json toJson(const Sheet& sheet) {
+  ObjectWriter out(sheet.rest);
+  out.text("format", kSheetFormat)
+      .value("version", kSheetVersion)
+      .text("id", sheet.id.text())
+      .text("title", sheet.title)
+      .text("revision", sheet.revision)
+      .text("model", sheet.model)
+      .text("serials", sheet.serials)
+      .text("notice", sheet.notice)
+      .text("author", sheet.author)
+      .list("sources", sheet.sources, sourceJson)
+      .list("parts", sheet.parts, partJson)
+      .list("fasteners", sheet.fasteners, fastenerJson)
+      .list("specifications", sheet.specifications, specificationJson)
+      .list("joints", sheet.joints, jointJson)
+      .list("steps", sheet.steps, stepJson);
+  if (!sheet.serialRanges.empty()) out.list("serial_ranges", sheet.serialRanges, serialRangeJson);
+  return out.take();
+}
+
 std::string writeSheet(const Sheet& sheet) {
-  return pretty(ObjectWriter(sheet.rest)
-                    .text("format", kSheetFormat)
-                    .value("version", kSheetVersion)
-                    .text("id", sheet.id.text())
-                    .text("title", sheet.title)
-                    .text("revision", sheet.revision)
-                    .text("model", sheet.model)
-                    .text("serials", sheet.serials)
-                    .text("notice", sheet.notice)
-                    .text("author", sheet.author)
-                    .list("sources", sheet.sources, sourceJson)
-                    .list("parts", sheet.parts, partJson)
-                    .list("fasteners", sheet.fasteners, fastenerJson)
-                    .list("specifications", sheet.specifications, specificationJson)
-                    .list("joints", sheet.joints, jointJson)
-                    .list("steps", sheet.steps, stepJson)
-                    .take());
+  return pretty(toJson(sheet));
 }
 
 }  // namespace cw

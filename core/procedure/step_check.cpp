@@ -22,7 +22,7 @@ bool lists(std::initializer_list<StepKind> kinds, StepKind kind) {
 }
 
 Result<void> checkField(const Field& field, StepKind kind) {
-  const std::string name(word(kind));
+  const std::string name(wordOf(kind));
   if (!field.given && lists(field.needed, kind))
     return fail(ErrorCode::InvalidInput, std::string(field.name), "", "this field is missing",
                 {"a step of kind “%1” needs it", {name}});

@@ -48,6 +48,11 @@ Result<TorqueBand> allowedBand(const Specification& specification) {
                     specification.high ? specification.high->value() : specification.aim->value()};
 }
 
+Result<StatedTorque> settingFor(const Specification& specification, double share,
+                                const StatedTorque& graduation) {
+  return share < 1 ? earlyTarget(specification, share, graduation) : finalTarget(specification, graduation);
+}
+
 Result<StatedTorque> targetAt(const Sheet& sheet, const Joint& joint, const std::string& label,
                               const Pass& pass, const StatedTorque& graduation) {
   if (std::find(joint.order.begin(), joint.order.end(), label) == joint.order.end())
@@ -60,8 +65,7 @@ Result<StatedTorque> targetAt(const Sheet& sheet, const Joint& joint, const std:
   if (specification == nullptr)
     return fail(ErrorCode::NotFound, joint.id, joint.specificationAt(label),
                 {"position “%1” has no specification", {shown(label)}}, "name one on the sheet");
-  return *pass.share < 1 ? earlyTarget(*specification, *pass.share, graduation)
-                         : finalTarget(*specification, graduation);
+  return settingFor(*specification, *pass.share, graduation);
 }
 
 }  // namespace cw

@@ -1,37 +1,76 @@
 #pragma once
-#include <string>
-#include <string_view>
-
-#include "core/base/result.h"
+#include "core/base/words.h"
 #include "core/procedure/sheet.h"
 
 namespace cw {
 
-// The words that stand for our enumerations in files and on the command line.
-std::string_view word(FastenerKind kind);  ///< "bolt", "screw", "stud", "nut"
-std::string_view word(Reading reading);    ///< "value", "range", "maximum", "words"
-std::string_view word(Method method);      ///< "torque", "torque-and-angle"
-std::string_view word(StepKind kind);      ///< "act", "check", "measure", "apply", "tighten", "hold"
-std::string_view word(Witness witness);    ///< "watched", "independent"
-std::string_view word(Ungrounded reason);  ///< "plug", "bearing-preload", "unmarked", "gasket", "plastic"
-std::string_view word(NoSecondTurn bar);   ///< "set-threadlocker", "cured-sealant", "angle", "soft-gasket"
+// The words that stand for a sheet's enumerations in files and on the command line.
 
-/// The value that `word` stands for. InvalidInput listing the known words otherwise.
-template <class Enum>
-Result<Enum> fromWord(std::string_view word);
 template <>
-Result<FastenerKind> fromWord(std::string_view word);
+struct Words<FastenerKind> {
+  static constexpr std::array<std::pair<FastenerKind, std::string_view>, 4> kAll{
+      {{FastenerKind::Bolt, "bolt"},
+       {FastenerKind::Screw, "screw"},
+       {FastenerKind::Stud, "stud"},
+       {FastenerKind::Nut, "nut"}}};
+};
+
 template <>
-Result<Reading> fromWord(std::string_view word);
+struct Words<Reading> {
+  static constexpr std::array<std::pair<Reading, std::string_view>, 4> kAll{{{Reading::Value, "value"},
+                                                                             {Reading::Range, "range"},
+                                                                             {Reading::Maximum, "maximum"},
+                                                                             {Reading::Words, "words"}}};
+};
+
 template <>
-Result<Method> fromWord(std::string_view word);
+struct Words<Method> {
+  static constexpr std::array<std::pair<Method, std::string_view>, 2> kAll{
+      {{Method::TorqueOnly, "torque"}, {Method::TorqueAndAngle, "torque-and-angle"}}};
+};
+
 template <>
-Result<StepKind> fromWord(std::string_view word);
+struct Words<StepKind> {
+  static constexpr std::array<std::pair<StepKind, std::string_view>, 6> kAll{{{StepKind::Act, "act"},
+                                                                              {StepKind::Check, "check"},
+                                                                              {StepKind::Measure, "measure"},
+                                                                              {StepKind::Apply, "apply"},
+                                                                              {StepKind::Tighten, "tighten"},
+                                                                              {StepKind::Hold, "hold"}}};
+};
+
 template <>
-Result<Witness> fromWord(std::string_view word);
+struct Words<Witness> {
+  static constexpr std::array<std::pair<Witness, std::string_view>, 2> kAll{
+      {{Witness::Watched, "watched"}, {Witness::Independent, "independent"}}};
+};
+
 template <>
-Result<Ungrounded> fromWord(std::string_view word);
+struct Words<Ungrounded> {
+  static constexpr std::array<std::pair<Ungrounded, std::string_view>, 5> kAll{
+      {{Ungrounded::Plug, "plug"},
+       {Ungrounded::BearingPreload, "bearing-preload"},
+       {Ungrounded::UnmarkedFastener, "unmarked"},
+       {Ungrounded::LimitedByGasket, "gasket"},
+       {Ungrounded::LimitedByPlastic, "plastic"}}};
+};
+
 template <>
-Result<NoSecondTurn> fromWord(std::string_view word);
+struct Words<NoSecondTurn> {
+  static constexpr std::array<std::pair<NoSecondTurn, std::string_view>, 4> kAll{
+      {{NoSecondTurn::SetThreadlocker, "set-threadlocker"},
+       {NoSecondTurn::CuredSealant, "cured-sealant"},
+       {NoSecondTurn::AngleTightening, "angle"},
+       {NoSecondTurn::SoftGasket, "soft-gasket"}}};
+};
+
+template <>
+struct Words<IfItLetsGo> {
+  static constexpr std::array<std::pair<IfItLetsGo, std::string_view>, 4> kAll{
+      {{IfItLetsGo::Nuisance, "nuisance"},
+       {IfItLetsGo::Leak, "leak"},
+       {IfItLetsGo::Damage, "damage"},
+       {IfItLetsGo::Injury, "injury"}}};
+};
 
 }  // namespace cw

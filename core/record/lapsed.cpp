@@ -13,9 +13,9 @@ class Lapses {
   std::vector<Message> all() {
     for (const Kept& kept : m_job.entries) {
       if (kept.overtaken) continue;
-      if (const auto* set = std::get_if<ToolSet>(&kept.entry.body)) look(*set);
-      if (const auto* applied = std::get_if<Applied>(&kept.entry.body)) look(applied->batch, applied->expiry);
-      if (const auto* done = std::get_if<ActDone>(&kept.entry.body)) look(done->batch, done->expiry);
+      if (const auto* set = std::get_if<ToolSet>(&kept.body())) look(*set);
+      if (const auto* applied = std::get_if<Applied>(&kept.body())) look(applied->batch, applied->expiry);
+      if (const auto* done = std::get_if<ActDone>(&kept.body())) look(done->batch, done->expiry);
     }
     lookAtTheJoint();
     return std::move(m_out);
@@ -23,7 +23,7 @@ class Lapses {
 
  private:
   void look(const ToolSet& set) {
-    const TorqueTool* tool = m_floor.tool(set.tool);
+    const TorqueTool* tool = m_floor.tool(set.tool.text);
     if (tool == nullptr || !m_seen.insert(set.tool).second) return;
     if (const auto service = checkInService(*tool, m_today); !service)
       m_out.push_back({"Wrench %1: %2.", {set.tool, plain(service.error().problem)}});
@@ -37,7 +37,7 @@ class Lapses {
     if (!m_job.parked) return;
     for (std::size_t i = 0; i < m_job.steps.size(); ++i) {
       const StepProgress& progress = m_job.steps[i];
-      const bool begun = progress.tightening.set || progress.tightening.pass > 1;
+      const bool begun = progress.tightening.set() != nullptr || progress.tightening.pass > 1;
       if (progress.state == StepState::Open && begun)
         m_out.push_back({"%1 is partly tightened and starts again; judge its gasket before that.",
                          {m_job.sheet.joint(m_job.sheet.steps[i].joint)->name}});

@@ -1,7 +1,8 @@
 #pragma once
 #include <vector>
 
-#include "core/record/rules.h"
+#include "core/record/job.h"
+#include "core/record/shop_floor.h"
 
 namespace cw {
 

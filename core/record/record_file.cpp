@@ -14,16 +14,16 @@ Result<Id> readId(JsonReader& reader, std::string_view key) {
   return id;
 }
 
-Result<void> checkFormat(JsonReader& reader) {
+Result<int> readVersion(JsonReader& reader) {
   CW_TRY(format, reader.text("format"));
   if (format != "clampwright.record")
     return fail(ErrorCode::InvalidInput, "record.format", format,
                 {"“%1” is not a torque record", {shown(format)}}, "give a file of format clampwright.record");
   CW_TRY(version, reader.integer("version", 1, 1'000'000));
-  if (version > 1)
+  if (version > kRecordVersion)
     return fail(ErrorCode::NewerVersion, "record.version", std::to_string(version),
                 {"version %1 was written by a newer program", {std::to_string(version)}}, "use that program");
-  return {};
+  return static_cast<int>(version);
 }
 
 Result<void> readShop(JsonReader& reader, RecordFile& out) {
@@ -49,16 +49,26 @@ Result<void> readRows(JsonReader& reader, RecordFile& out) {
   return {};
 }
 
-template <class T>
-Result<std::vector<T>> readList(JsonReader& reader, std::string_view key,
-                                Result<T> (*read)(const Json&, const std::string&)) {
-  CW_TRY(list, reader.list(key));
-  std::vector<T> out;
-  for (const Json& element : *list) {
-    CW_TRY(one, read(element, reader.placeOf(key)));
-    out.push_back(std::move(one));
+/// Version 1 only: the people named, and tools whose pages stand in the entries too.
+Result<void> readTrialLists(JsonReader& reader, RecordFile& out) {
+  CW_TRY(people, reader.list("people"));
+  for (const Json& element : *people) {
+    CW_TRY(person, personFromJson(element, reader.placeOf("people")));
+    out.people.push_back(std::move(person));
   }
-  return out;
+  CW_TRY(tools, reader.list("tools"));
+  for (const Json& element : *tools) CW_CHECK(toolFromJson(element, reader.placeOf("tools")));
+  return {};
+}
+
+Result<void> readSealedBy(JsonReader& reader, RecordFile& out) {
+  const Json* by = reader.optional("sealed_by");
+  if (by == nullptr)
+    return fail(ErrorCode::InvalidInput, reader.placeOf("sealed_by"), "", "it is not said who sealed",
+                "take the untouched file");
+  CW_TRY(voucher, voucherFromJson(*by, reader.placeOf("sealed_by")));
+  out.sealedBy = std::move(voucher);
+  return {};
 }
 
 }  // namespace
@@ -66,7 +76,8 @@ Result<std::vector<T>> readList(JsonReader& reader, std::string_view key,
 Result<RecordFile> readRecordFile(const Json& json) {
   CW_TRY(reader, JsonReader::of(json, "record"));
   RecordFile out;
-  CW_CHECK(checkFormat(reader));
+  CW_TRY(version, readVersion(reader));
+  out.version = version;
   CW_CHECK(readShop(reader, out));
   CW_CHECK(readRows(reader, out));
   CW_TRY(job, readId(reader, "job"));
@@ -76,15 +87,14 @@ Result<RecordFile> readRecordFile(const Json& json) {
   CW_TRY(sheet, reader.text("sheet"));
   CW_TRY(head, reader.text("head"));
   CW_TRY(count, reader.integer("count", 0, 1'000'000'000));
-  CW_TRY(people, readList<Person>(reader, "people", personFromJson));
-  CW_TRY(tools, readList<TorqueTool>(reader, "tools", toolFromJson));
+  CW_CHECK(out.version == 1 ? readTrialLists(reader, out) : readSealedBy(reader, out));
   CW_TRY(keyId, reader.text("key"));
   CW_TRY(signature, reader.text("signature"));
   for (const auto& [key, value] : reader.rest())
     return fail(ErrorCode::InvalidInput, reader.placeOf(key), key, "this member is not known here",
                 "leave it out");
   out.job = job, out.program = program, out.sealed = moment, out.sheet = sheet, out.head = head;
-  out.count = static_cast<int>(count), out.people = people, out.tools = tools;
+  out.count = static_cast<int>(count);
   out.keyId = keyId, out.signature = signature;
   return out;
 }

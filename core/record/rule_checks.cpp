@@ -46,22 +46,22 @@ Message doing(Stage stage) {
   return {};
 }
 
-Result<void> reasonGiven(const std::string& reason, const char* what) {
-  if (reason.find_first_not_of(" \t\n") != std::string::npos) return {};
-  return fail(ErrorCode::InvalidInput, "reason", "", {"a reason is missing for %1", {what}},
-              "say why in a few words");
+Result<void> said(const std::string& text, std::string_view place, Message missing) {
+  if (text.find_first_not_of(" \t\n") != std::string::npos) return {};
+  return fail(ErrorCode::InvalidInput, std::string(place), "", std::move(missing), "say it in a few words");
 }
 
-bool hasPosition(const std::vector<std::string>& order, const std::string& label) {
-  return std::find(order.begin(), order.end(), label) != order.end();
-}
-
-Result<void> knownPositions(const std::vector<std::string>& order, const std::vector<std::string>& labels,
+Result<void> knownPositions(const Job& job, std::size_t step, const std::vector<std::string>& labels,
                             std::string_view place) {
-  for (const std::string& label : labels)
-    if (!hasPosition(order, label))
+  std::set<std::string_view> seen;
+  for (const std::string& label : labels) {
+    if (!hasPosition(job, step, label))
       return fail(ErrorCode::NotFound, std::string(place), label,
                   {"the joint has no position “%1”", {shown(label)}}, "write the label that is on the part");
+    if (!seen.insert(label).second)
+      return fail(ErrorCode::InvalidInput, std::string(place), label,
+                  {"position “%1” is named twice", {shown(label)}}, "name each once");
+  }
   return {};
 }
 

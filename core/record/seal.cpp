@@ -1,47 +1,9 @@
 #include "core/record/seal.h"
 
-#include <set>
-
-#include "core/shop/shop_json.h"
+#include "core/record/record_file.h"
 
 namespace cw {
 namespace {
-
-/// Signs of everybody, and ids of every tool, that the entries name.
-struct Named {
-  std::set<std::string> people, tools;
-};
-
-Named namedIn(const Job& job) {
-  Named out;
-  for (const Kept& kept : job.entries) {
-    out.people.insert(kept.entry.enteredBy);
-    if (!kept.entry.supervisor.empty()) out.people.insert(kept.entry.supervisor);
-    for (const Doer& doer : kept.entry.by) {
-      out.people.insert(doer.person);
-      if (!doer.tool.empty()) out.tools.insert(doer.tool);
-    }
-    if (const auto* set = std::get_if<ToolSet>(&kept.entry.body)) {
-      out.tools.insert(set->tool);
-      if (!set->allowedBy.empty()) out.people.insert(set->allowedBy);
-    }
-    if (const auto* started = std::get_if<JobStarted>(&kept.entry.body);
-        started && !started->guardAllowedBy.empty())
-      out.people.insert(started->guardAllowedBy);
-    if (const auto* deviated = std::get_if<Deviated>(&kept.entry.body))
-      out.people.insert(deviated->allowedBy);
-    if (const auto* witnessed = std::get_if<Witnessed>(&kept.entry.body);
-        witnessed && !witnessed->tool.empty())
-      out.tools.insert(witnessed->tool);
-  }
-  return out;
-}
-
-/// Whoever left the shop since was active when they signed.
-Person asAtWork(Person person) {
-  person.active = true;
-  return person;
-}
 
 Json entriesOf(const Job& job) {
   Json::Array out;
@@ -67,23 +29,33 @@ std::string signedPart(const Json& sealed) {
   return canonical(Json(std::move(members)));
 }
 
+Result<void> maySeal(const Voucher& by) {
+  if (!by.here())
+    return fail(ErrorCode::WrongPin, "sealed_by", by.person, {"%1 has not given the PIN", {by.name}},
+                "enter name and PIN");
+  const bool may = by.may(Role::Technician) || by.may(Role::ShopLead) || by.may(Role::Inspector) ||
+                   by.may(Role::ServiceWriter);
+  if (may && !by.apprentice) return {};
+  return fail(ErrorCode::NotPermitted, "sealed_by", by.person, {"%1 may not seal a record", {by.name}},
+              "let a technician who is no apprentice, a service writer, an inspector or a lead seal");
+}
+
 Result<std::string> sealRecord(const Job& job, const SealContext& context, const SecretKey& key) {
+  const std::string place = "job " + job.id.text();
   if (!job.finished)
-    return fail(ErrorCode::OutOfTurn, "job " + job.id.text(), "", "the job is not finished",
-                "finish it, then seal");
-  const Named named = namedIn(job);
-  Json::Array people, tools;
-  for (const Person& person : context.people)
-    if (named.people.contains(person.sign)) people.push_back(personToJson(asAtWork(person)));
-  for (const TorqueTool& tool : context.tools)
-    if (named.tools.contains(tool.id)) tools.push_back(toolToJson(tool));
+    return fail(ErrorCode::OutOfTurn, place, "", "the job is not finished", "finish it, then seal");
+  if (job.isTrial())
+    return fail(ErrorCode::NotPermitted, place, "",
+                "it was begun by a trial version, whose rules are not judged any more",
+                "export it as it stands, and do the work as a new job");
+  CW_CHECK(maySeal(context.by));
   Json shop;
   shop.set("id", job.shop.text()).set("name", context.shopName);
   Json out;
-  out.set("format", "clampwright.record").set("version", 1).set("program", context.program);
+  out.set("format", "clampwright.record").set("version", kRecordVersion).set("program", context.program);
   out.set("shop", std::move(shop)).set("job", job.id.text()).set("sealed", rfc3339(context.now));
-  out.set("sheet", job.sheetBytes).set("entries", entriesOf(job)).set("people", std::move(people));
-  out.set("tools", std::move(tools)).set("head", hex(job.head)).set("count", job.count());
+  out.set("sealed_by", toJson(context.by)).set("sheet", job.sheetBytes).set("entries", entriesOf(job));
+  out.set("head", hex(job.head)).set("count", job.count());
   return withSignature(std::move(out), kRecordTag, key);
 }
 

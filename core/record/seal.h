@@ -1,11 +1,8 @@
 #pragma once
-#include <span>
 #include <string>
 
 #include "core/record/job.h"
 #include "core/record/key.h"
-#include "core/shop/person.h"
-#include "core/shop/tool.h"
 
 namespace cw {
 
@@ -13,14 +10,14 @@ namespace cw {
 struct SealContext {
   std::string shopName;
   std::string program;  ///< version that sealed it
-  std::span<const Person> people;
-  std::span<const TorqueTool> tools;
+  Voucher by;           ///< who seals, as in the shop now, by PIN or in a session
   Moment now;
 };
 
 /// The sealed record of a finished job: canonical JSON with the sheet's exact bytes, every entry and its
-/// hash, the people and tools named in them as they are now, head and count, signed with the shop's key.
-/// OutOfTurn if the job is not finished. The format is described in DEVELOPERS.md.
+/// hash, who sealed, head and count, signed with the shop's key. OutOfTurn if the job is not finished;
+/// NotPermitted for a trial version's job, or where the PIN was not given or the person may not seal
+/// (technician, service writer, inspector or lead). The format is described in DEVELOPERS.md.
 Result<std::string> sealRecord(const Job& job, const SealContext& context, const SecretKey& key);
 
 /// A correction to a sealed record, which itself is never reopened.
@@ -39,6 +36,9 @@ std::string sealAddendum(const Addendum& addendum, std::string_view record, std:
 
 /// The object without its "signature", in canonical form: what the signature covers after its tag line.
 std::string signedPart(const Json& sealed);
+
+/// May somebody who stands so in the shop seal? NotPermitted otherwise.
+Result<void> maySeal(const Voucher& by);
 
 inline constexpr std::string_view kRecordTag = "clampwright.record.v1\n";
 inline constexpr std::string_view kAddendumTag = "clampwright.addendum.v1\n";

@@ -1,14 +1,12 @@
-#include "core/record/step_rules.h"
-
 #include <algorithm>
 
 #include "core/joint/tool_fitness.h"
 #include "core/record/rule_checks.h"
+#include "core/record/rules.h"
 #include "core/shop/shop_json.h"
 #include "core/units/format.h"
 
 namespace cw {
-
 namespace {
 
 constexpr Length kWidestGap = millimetres(100);
@@ -24,8 +22,8 @@ Result<void> checkFitness(const TorqueTool& tool, const StatedTorque& setting, c
 }
 
 /// A click carries no reading; a reading stands on the confirmed scale and within reason of the target.
-Result<void> checkReading(const Tightened& body, const JobTorque& torque) {
-  const std::string place = "position " + body.position;
+Result<void> checkReading(const Tightened& body) {
+  const std::string place = "position " + body.position.text;
   if (body.known == Known::Clicked) {
     if (!body.reading) return {};
     return fail(ErrorCode::InvalidInput, place, codeText(*body.reading), "a click is no reading",
@@ -33,117 +31,112 @@ Result<void> checkReading(const Tightened& body, const JobTorque& torque) {
   }
   if (!body.reading)
     return fail(ErrorCode::InvalidInput, place, "", "the reading is missing", "write what the tool shows");
-  if (body.reading->unit != body.setting.unit)
+  if (body.reading->unit != body.setting.value.unit)
     return fail(ErrorCode::InvalidInput, place, codeText(*body.reading),
                 {"%1 is not on the scale in use", {text(*body.reading)}},
-                {"read it in %1", {std::string(body.setting.unit->words)}});
-  const double ratio = body.reading->value() / body.target.value();
+                {"read it in %1", {std::string(body.setting.value.unit->words)}});
+  const double ratio = body.reading->value() / body.target.value.value();
   if (ratio < 0.2 || ratio > 5)
     return fail(ErrorCode::OutOfRange, place, codeText(*body.reading),
                 {"%1 is %2 times the target", {text(*body.reading), significant(ratio, 2)}},
                 "read the scale again");
-  if (body.within != within(*body.reading, torque))
-    return fail(ErrorCode::InvalidInput, place, codeText(*body.reading),
-                "this does not say whether the reading is within tolerance", "leave that to the program");
   return {};
 }
 
 }  // namespace
 
-Result<void> StepRules::operator()(const HandStarted& body) const {
-  CW_TRY(index, at(body.step, Stage::HandStart));
-  const auto& order = orderOf(m_job, m_job.sheet.steps[index]);
-  CW_CHECK(knownPositions(order, body.stuck, "stuck"));
-  return fullCount(body.count + static_cast<int>(body.stuck.size()), order.size());
+Result<void> Rules::operator()(const HandStarted& body) const {
+  return fullCount(body.count + static_cast<int>(body.stuck.size()), m_job.plans[m_at.step].placeInOrder.size());
 }
 
-Result<void> StepRules::operator()(const ConditionConfirmed& body) const {
-  CW_TRY(index, at(body.step, Stage::ConfirmCondition));
-  const Joint& joint = *m_job.sheet.joint(m_job.sheet.steps[index].joint);
-  const std::string& wanted = m_job.sheet.specification(joint.specification)->condition;
+Result<void> Rules::operator()(const ConditionConfirmed& body) const {
+  const std::string wanted = nextIn(m_job, m_at.step, m_at.progress).condition;
   if (body.condition == wanted) return {};
   return fail(ErrorCode::OutOfRange, "condition", body.condition,
               {"the value is for %1 threads, not for “%2”", {wanted, shown(body.condition)}},
               {"bring them to “%1”, or have a deviation allowed", {wanted}});
 }
 
-Result<void> StepRules::operator()(const ToolSet& body) const {
-  if (body.asUsed.isNull())
-    return fail(ErrorCode::NotFound, "tool", body.tool,
+Result<void> Rules::operator()(const ToolSet& body) const {
+  if (body.asUsed.value.isNull())
+    return fail(ErrorCode::NotFound, "tool", body.tool.text,
                 {"there is no tool “%1” in the crib", {shown(body.tool)}}, "write the id marked on the tool");
   CW_TRY(tool, toolFromJson(body.asUsed, "as_used"));
+  if (tool.id != body.tool.text || m_entry.by.front().tool != body.tool.text)
+    return fail(ErrorCode::InvalidInput, "tool", body.tool.text,
+                {"the tool is %1 here and %2 there", {shown(body.tool), shown(tool.id)}},
+                "name one tool, as marked on it");
   if (body.setting.empty())
     return fail(ErrorCode::InvalidInput, "setting", "", "the setting is missing",
                 "write value and unit as on the tool");
-  CW_TRY(index, stepInTurn(m_job, body.step));
-  const Next now = nextIn(m_job, index);
-  // A wrench may be changed or set anew at any moment of a pass.
-  const bool inPass = now.stage == Stage::SetTool || now.stage == Stage::CountPass ||
-                      now.stage == Stage::TightenPosition || now.stage == Stage::WitnessBeforeFinal;
-  if (!inPass) return at(body.step, Stage::SetTool).map([](auto) {});
-  if (body.pass != now.pass)
-    return fail(ErrorCode::OutOfTurn, "pass", std::to_string(body.pass),
-                {"pass %1 is not under way", {std::to_string(body.pass)}},
-                {"pass %1 is", {std::to_string(now.pass)}});
   CW_CHECK(checkRange(tool, body.setting));
-  if (now.pass == passesOf(m_job, m_job.sheet.steps[index])) return finalTool(body, tool, now);
-  const JobTorque torque = torqueAt(m_job, index, orderOf(m_job, m_job.sheet.steps[index]).front());
+  const Next now = nextIn(m_job, m_at.step, m_at.progress);
+  const JobTorque torque = torqueAt(m_job, m_at.step, m_at.progress, setFor(m_job, now));
+  const bool last = now.pass >= passesOf(m_job, m_at.asked());
+  return last ? finalTool(body, tool, torque) : earlyTool(body, tool, torque);
+}
+
+/// An early pass needs range, unit and a wrench that nobody doubts.
+Result<void> Rules::earlyTool(const ToolSet& body, const TorqueTool& tool, const JobTorque& torque) const {
   if (body.setting.value() > torque.high.value())
     return fail(ErrorCode::OutOfRange, "setting", codeText(body.setting),
                 {"%1 is above the final torque", {text(body.setting)}},
                 {"an early pass stays below %1", {text(torque.aim)}});
-  return {};
+  return refusedTool(body, checkUndoubted(tool));
 }
 
-Result<void> StepRules::finalTool(const ToolSet& body, const TorqueTool& tool, const Next& now) const {
-  const Step& step = m_job.sheet.steps[now.step];
-  const std::string position = now.position.empty() ? orderOf(m_job, step).front() : now.position;
-  const JobTorque torque = torqueAt(m_job, now.step, position);
+Result<void> Rules::finalTool(const ToolSet& body, const TorqueTool& tool, const JobTorque& torque) const {
   if (!within(body.setting, torque))
     return fail(ErrorCode::OutOfRange, "setting", codeText(body.setting),
                 {"%1 is not the specified torque", {text(body.setting)}},
                 {"set %1 to %2", {text(torque.low), text(torque.high)}});
-  auto fit = checkInService(tool, localDate(m_entry.time));
+  auto fit = checkInService(tool, localDate(m_entry.doneAt()));
   if (fit) fit = checkFitness(tool, body.setting, torque);
-  if (fit || body.allowedBy.empty()) return fit;
-  CW_CHECK(reasonGiven(body.reason, "a tool that is refused"));
-  return lead(body.allowedBy, "allowed_by");
+  return refusedTool(body, std::move(fit));
 }
 
-Result<void> StepRules::operator()(const PassCounted& body) const {
-  CW_TRY(index, at(body.step, Stage::CountPass));
-  return fullCount(body.count, orderOf(m_job, m_job.sheet.steps[index]).size());
+Result<void> Rules::refusedTool(const ToolSet& body, Result<void> fit) const {
+  if (fit && body.allowedBy.empty() && body.reason.empty()) return {};
+  if (fit)
+    return fail(ErrorCode::InvalidInput, "allowed_by", body.allowedBy.text, "this tool needs nobody's word",
+                "leave “allowed_by” and “reason” out");
+  if (body.allowedBy.empty() && body.reason.empty()) return fit;
+  CW_CHECK(said(body.reason, "reason", "a tool that is refused is used for a reason"));
+  return leadsWord(body.allowedBy, "allowed_by");
 }
 
-Result<void> StepRules::operator()(const Tightened& body) const {
-  CW_TRY(index, stepInTurn(m_job, body.step));
-  if (m_job.sheet.steps[index].kind != StepKind::Tighten)
-    return at(body.step, Stage::TightenPosition).map([](auto) {});
-  const auto& order = orderOf(m_job, m_job.sheet.steps[index]);
-  CW_CHECK(knownPositions(order, {body.position}, "position"));
-  const Tightening& now = m_job.steps[index].tightening;
-  if (now.tightened.contains(body.position))
-    return fail(ErrorCode::AlreadyDone, "position " + body.position, body.position,
-                {"position %1 is tightened already", {body.position}},
-                "go on with the next; one more click is one too many");
-  CW_CHECK(at(body.step, Stage::TightenPosition));
-  const Next wanted = nextIn(m_job, index);
-  if (body.position != wanted.position)
-    return fail(ErrorCode::OutOfTurn, "position " + body.position, body.position,
-                {"position %1 is not next in the order", {body.position}},
-                {"position %1 is", {wanted.position}});
-  const JobTorque torque = torqueAt(m_job, index, body.position);
-  if (body.pass != now.pass || body.setting != now.set->setting || body.target != torque.aim)
-    return fail(ErrorCode::InvalidInput, "position " + body.position, codeText(body.setting),
-                "pass, setting or target are not those in force",
-                {"they are pass %1, %2 for a target of %3",
-                 {std::to_string(now.pass), text(now.set->setting), text(torque.aim)}});
-  return checkReading(body, torque);
+/// Every tool named by a pull is one that is set for this pass, at a setting that the torque allows.
+Result<void> Rules::toolInHand(const JobTorque* torque) const {
+  for (const Doer& doer : m_entry.by) {
+    const auto& inHand = m_at.progress.tightening.inHand;
+    const auto found = std::find_if(inHand.begin(), inHand.end(),
+                                    [&](const InHand& each) { return each.set.tool == doer.tool.text; });
+    if (found == inHand.end())
+      return fail(ErrorCode::OutOfTurn, "by.tool", doer.tool.text,
+                  {"no tool “%1” is set for this pass", {shown(doer.tool)}},
+                  "set the wrench first, and name the one in hand");
+    if (torque != nullptr && !within(found->set.setting, *torque))
+      return fail(ErrorCode::OutOfTurn, "by.tool", doer.tool.text,
+                  {"%1 is set to %2, which is not the torque here", {doer.tool, text(found->set.setting)}},
+                  {"set %1 to %2", {text(torque->low), text(torque->high)}});
+  }
+  return {};
 }
 
-Result<void> StepRules::operator()(const GapsRead& body) const {
-  CW_TRY(index, at(body.step, Stage::ReadGaps));
-  const GapReadings& wanted = *m_job.sheet.joint(m_job.sheet.steps[index].joint)->passes.gaps;
+Result<void> Rules::operator()(const PassCounted& body) const {
+  CW_CHECK(toolInHand(nullptr));
+  const Next due = nextIn(m_job, m_at.step, m_at.progress);
+  return fullCount(body.count, due.positions.size());
+}
+
+Result<void> Rules::operator()(const Tightened& body) const {
+  const JobTorque torque = torqueAt(m_job, m_at.step, m_at.progress, body.position);
+  CW_CHECK(toolInHand(&torque));
+  return checkReading(body);
+}
+
+Result<void> Rules::operator()(const GapsRead& body) const {
+  const GapReadings& wanted = *m_at.joint().passes.gaps;
   if (body.gaps.size() != wanted.places)
     return fail(ErrorCode::InvalidInput, "gaps", std::to_string(body.gaps.size()),
                 {"%1 gaps are given", {std::to_string(body.gaps.size())}},
@@ -152,32 +145,24 @@ Result<void> StepRules::operator()(const GapsRead& body) const {
     if (gap.value() < Length() || gap.value() > kWidestGap)
       return fail(ErrorCode::OutOfRange, "gaps", codeText(gap),
                   {"%1 is no gap between two faces", {text(gap)}}, "read it again");
-  if (const int made = nextIn(m_job, index).pass; body.pass != made)
-    return fail(ErrorCode::OutOfTurn, "pass", std::to_string(body.pass),
-                {"pass %1 is not the one just made", {std::to_string(body.pass)}},
-                {"pass %1 is", {std::to_string(made)}});
-  if (body.within != even(body.gaps, wanted))
-    return fail(ErrorCode::InvalidInput, "within", "", "this does not say whether the gaps are even enough",
-                "leave that to the program");
-  if (body.within || body.allowedBy.empty()) return {};
-  CW_CHECK(reasonGiven(body.reason, "faces that are not even"));
-  return lead(body.allowedBy, "allowed_by");
+  const bool asksALead = !body.allowedBy.empty() || !body.reason.empty();
+  if (body.within && asksALead)
+    return fail(ErrorCode::InvalidInput, "allowed_by", body.allowedBy.text, "even gaps need nobody's word",
+                "leave “allowed_by” and “reason” out");
+  if (!asksALead) return {};
+  CW_CHECK(said(body.reason, "reason", "faces that are not even are let be for a reason"));
+  if (body.allowedBy.empty())
+    return fail(ErrorCode::InvalidInput, "allowed_by", "", "it is not said who let the faces be",
+                "name the shop lead");
+  return leadsWord(body.allowedBy, "allowed_by");
 }
 
-Result<void> StepRules::operator()(const CheckPassMade& body) const {
-  CW_TRY(index, at(body.step, Stage::CheckPass));
-  const Step& step = m_job.sheet.steps[index];
-  CW_CHECK(knownPositions(orderOf(m_job, step), body.moved, "moved"));
-  const int wanted = m_job.steps[index].tightening.rounds + 1;
-  if (wanted > checkRoundsOf(m_job, step))
-    return fail(ErrorCode::OutOfTurn, "step " + body.step, std::to_string(wanted),
-                {"%1 rounds have been made and it still moves", {std::to_string(wanted - 1)}},
-                "stop: find the cause, then take apart or have a deviation allowed");
-  if (body.round != wanted)
-    return fail(ErrorCode::OutOfTurn, "round", std::to_string(body.round),
-                {"round %1 is not next", {std::to_string(body.round)}},
-                {"round %1 is", {std::to_string(wanted)}});
-  return {};
+Result<void> Rules::operator()(const CheckPassMade& body) const {
+  CW_CHECK(toolInHand(nullptr));
+  if (body.round <= checkRoundsOf(m_job, m_at.asked())) return {};
+  return fail(ErrorCode::OutOfTurn, "step " + body.step.text, std::to_string(body.round),
+              {"%1 rounds have been made and it still moves", {std::to_string(body.round - 1)}},
+              "stop: find the cause, then take apart or have a deviation allowed");
 }
 
 }  // namespace cw

@@ -2,6 +2,7 @@
 #include <vector>
 
 #include "core/record/draft.h"
+#include "core/record/next.h"
 
 namespace cw {
 

@@ -2,8 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <iterator>
+#include <map>
+
 #include "core/record/record_file.h"
-#include "core/record/rules.h"
 
 namespace cw {
 namespace {
@@ -13,9 +15,13 @@ void problem(Verification& out, std::string code, std::string place, Message wha
       {Severity::Blocking, std::move(code), std::move(place), std::move(what), std::move(cure)});
 }
 
+std::string entryPlace(int sequence) {
+  return fmt::format("entry {}", sequence);
+}
+
 void badEntry(Verification& out, std::string code, int sequence, Message what, Message cure = {}) {
   if (!out.firstBadEntry) out.firstBadEntry = sequence;
-  problem(out, std::move(code), fmt::format("entry {}", sequence), std::move(what), std::move(cure));
+  problem(out, std::move(code), entryPlace(sequence), std::move(what), std::move(cure));
 }
 
 /// Whole and unaltered bytes: canonical form and signature. The parsed file, or nothing if it is no JSON
@@ -34,9 +40,13 @@ std::optional<Json> checkEnvelope(Verification& out, std::string_view bytes, std
   const Json* signature = json->find("signature");
   const Json* id = json->find("key");
   if (id != nullptr && id->string() != nullptr) out.keyId = *id->string();
-  if (out.keyId != keyId(key))
-    problem(out, "other-key", "key", {"it names the key “%1”, not the one given", {shown(out.keyId)}},
-            {"bring the public key %1, or suspect the file", {shown(out.keyId)}});
+  if (out.keyId != keyId(key)) {
+    problem(
+        out, "other-key", "key",
+        {"it names the key “%1”, not the one given, so its signature cannot be checked", {shown(out.keyId)}},
+        {"bring the public key %1, or suspect the file", {shown(out.keyId)}});
+    return *std::move(json);
+  }
   const auto given = signature != nullptr && signature->string() != nullptr
                          ? signatureFromHex(*signature->string())
                          : Result<Signature>(fail({}));
@@ -51,7 +61,6 @@ void checkEntries(Verification& out, const RecordFile& file) {
   auto job = emptyJob(file.shop, file.job, file.sheet);
   if (!job)
     return problem(out, "bad-sheet", "sheet", {"the sheet cannot be read: %1", {sentence(job.error())}});
-  const ShopFloor floor{file.people, file.tools};
   int sequence = 0;
   for (const RecordFile::Row& row : file.rows) {
     ++sequence;
@@ -64,16 +73,54 @@ void checkEntries(Verification& out, const RecordFile& file) {
                       {"it cannot be read: %1", {sentence(entry.error())}});
     if (canonical(entryToJson(*entry)) != canonical(row.entry))
       return badEntry(out, "odd-entry", sequence, "it is not written as the program writes entries");
-    if (auto allowed = mayAppend(*job, *entry, floor); !allowed)
+    if (file.version > 1 && entry->version <= kTrialVersion)
+      return badEntry(out, "odd-entry", sequence, "it is of an older version than the record");
+    auto judged = judge(*job, *std::move(entry), From::Chain);
+    if (!judged)
       return badEntry(out, "not-allowed", sequence,
-                      {"it was not allowed here: %1", {sentence(allowed.error())}});
-    apply(*job, *std::move(entry));
+                      {"it was not allowed here: %1", {sentence(judged.error())}});
+    apply(*job, *std::move(judged));
   }
   if (hex(job->head) != file.head)
     problem(out, "wrong-head", "head", "the head is not the hash of the last entry",
             "entries at the end are missing or added");
   if (!job->finished)
     problem(out, "not-finished", "entries", "the job was never finished", "entries at the end are missing");
+}
+
+/// Where an addendum is to stand.
+struct AddendumLinks {
+  std::string_view record;
+  std::optional<std::string_view>
+      previous;  ///< the addendum before it, or the record; nothing if it is not there
+  int number;
+};
+
+void checkLinks(Verification& out, std::string_view bytes, const Json& json, const AddendumLinks& links) {
+  const auto read = readAddendum(bytes);
+  if (!read) return problem(out, "unreadable", "", {"it cannot be read: %1", {sentence(read.error())}});
+  const auto names = [&](std::string_view field, std::string_view file) {
+    const Json* value = json.find(field);
+    return value != nullptr && value->string() != nullptr && *value->string() == hex(sha256(file));
+  };
+  if (!names("record", links.record))
+    problem(out, "other-record", "", "it does not belong to this record",
+            "it was moved here from another, or the record was altered");
+  else if (read->number != links.number || (links.previous && !names("previous", *links.previous)))
+    problem(out, "broken-addenda", "", "it does not follow from the record and the addendum before it",
+            "one was altered, removed or moved");
+}
+
+void checkAddendum(Verification& out, std::string_view bytes, const AddendumLinks& links,
+                   const PublicKey& key) {
+  Verification own;
+  if (const auto json = checkEnvelope(own, bytes, kAddendumTag, key)) checkLinks(own, bytes, *json, links);
+  out.keyId = own.keyId;
+  if (!own.good() && !out.firstBadAddendum) out.firstBadAddendum = links.number;
+  for (Finding& each : own.problems) {
+    each.place = fmt::format("addendum {}{}{}", links.number, each.place.empty() ? "" : ", ", each.place);
+    out.problems.push_back(std::move(each));
+  }
 }
 
 }  // namespace
@@ -89,6 +136,10 @@ Verification verifyRecord(std::string_view bytes, const PublicKey& key) {
   }
   out.count = static_cast<int>(file->rows.size());
   out.head = file->head;
+  out.trial = file->version == 1;
+  if (file->sealedBy)
+    if (const auto may = maySeal(*file->sealedBy); !may)
+      problem(out, "sealed-by", "sealed_by", may.error().problem, may.error().expected);
   if (file->count != out.count)
     problem(out, "wrong-count", "count",
             {"it says %1 entries and holds %2", {std::to_string(file->count), std::to_string(out.count)}},
@@ -103,21 +154,36 @@ Result<SealedRecord> readRecord(std::string_view bytes) {
   SealedRecord out;
   CW_TRY(job, emptyJob(file.shop, file.job, file.sheet));
   out.job = std::move(job);
-  const ShopFloor floor{file.people, file.tools};
   for (const RecordFile::Row& row : file.rows) {
     const std::string place = fmt::format("entry {}", out.job.count() + 1);
     CW_TRY(entry, entryFromJson(row.entry, place));
-    if (auto allowed = mayAppend(out.job, entry, floor); !allowed) {
-      Error error = within(place, allowed.error());
+    auto judged = judge(out.job, std::move(entry), From::Chain);
+    if (!judged) {
+      Error error = within(place, judged.error());
       error.code = ErrorCode::Corrupt;
       return fail(std::move(error));
     }
-    apply(out.job, std::move(entry));
+    apply(out.job, *std::move(judged));
   }
   out.shopName = file.shopName, out.program = file.program, out.sealed = file.sealed;
-  out.people = std::move(file.people), out.tools = std::move(file.tools);
+  out.sealedBy = file.sealedBy;
+  out.people = file.version == 1 ? std::move(file.people) : peopleIn(out.job);
   out.keyId = file.keyId, out.signature = file.signature;
   return out;
+}
+
+std::vector<Person> peopleIn(const Job& job) {
+  std::map<std::string, Person> out;
+  for (const Kept& kept : job.entries)
+    for (const Voucher& each : kept.entry.vouchers)
+      out[each.person] = {each.person, each.name, each.roles, each.apprentice, true, {}};
+  std::vector<Person> people;
+  for (auto& [sign, person] : out) people.push_back(std::move(person));
+  return people;
+}
+
+Message trialNotice() {
+  return "Sealed by a trial version; its rules are not checked.";
 }
 
 Result<Addendum> readAddendum(std::string_view bytes) {
@@ -143,24 +209,36 @@ Verification verifyAddenda(std::string_view record, const std::vector<std::strin
                            const PublicKey& key) {
   Verification out;
   std::string_view previous = record;
-  int number = 0;
   for (const std::string& bytes : addenda) {
-    ++number;
-    const auto json = checkEnvelope(out, bytes, kAddendumTag, key);
-    if (!json) return out;
-    const auto links = [&](std::string_view field, std::string_view to) {
-      const Json* value = json->find(field);
-      return value != nullptr && value->string() != nullptr && *value->string() == hex(sha256(to));
-    };
-    const auto read = readAddendum(bytes);
-    if (!read || read->number != number || !links("record", record) || !links("previous", previous))
-      problem(out, "broken-addenda", fmt::format("addendum {}", number),
-              "it does not follow from the record and the addendum before it",
-              "one was altered, removed or moved");
+    checkAddendum(out, bytes, {record, previous, ++out.count}, key);
     previous = bytes;
   }
-  out.count = number;
   return out;
+}
+
+Verification verifyAddendum(std::string_view record, std::string_view addendum, const PublicKey& key) {
+  Verification out;
+  const auto read = readAddendum(addendum);
+  out.count = read ? read->number : 1;
+  const auto previous = out.count == 1 ? std::optional(record) : std::nullopt;
+  checkAddendum(out, addendum, {record, previous, out.count}, key);
+  return out;
+}
+
+Verification verifySealed(std::string_view record, const std::vector<std::string>& addenda,
+                          const PublicKey& key) {
+  Verification out = verifyRecord(record, key);
+  Verification added = verifyAddenda(record, addenda, key);
+  out.firstBadAddendum = added.firstBadAddendum;
+  std::move(added.problems.begin(), added.problems.end(), std::back_inserter(out.problems));
+  return out;
+}
+
+const Finding& firstFault(const Verification& found) {
+  if (found.firstBadEntry)
+    for (const Finding& each : found.problems)
+      if (each.place == entryPlace(*found.firstBadEntry)) return each;
+  return found.problems.front();
 }
 
 }  // namespace cw

@@ -1,4 +1,6 @@
 #include "core/report/paper_sheet.h"
+
+#include "core/procedure/serials.h"
 #include "core/report/record_words.h"
 #include "core/units/format.h"
 #include "core/units/percent.h"
@@ -31,7 +33,7 @@ class SheetWriter {
         {std::vector<Cell>(5)},
         true};
     Section out{"", {}, false};
-    out.blocks.push_back(Paragraph{tr({"For %1, serials: %2.", {m_sheet.model, m_sheet.serials}})});
+    out.blocks.push_back(Paragraph{tr({"For %1, serials: %2.", {m_sheet.model, serialsText(m_sheet)}})});
     out.blocks.push_back(std::move(blanks));
     out.blocks.push_back(
         Paragraph{tr("Write each result when the step is done. Enter it in the program later, with "
@@ -135,7 +137,6 @@ class SheetWriter {
     facts.add("Joint", joint.name);
     facts.add("Printed in the source", "“" + torque.printed + "”");
     facts.add("Threads and faces", torque.condition);
-    if (torque.angle) facts.add("Then turn by", text(*torque.angle));
     return facts.take();
   }
 

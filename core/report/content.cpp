@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/report/describe.h"
+#include "core/report/headline.h"
 #include "core/report/joint_content.h"
 #include "core/report/named_lines.h"
 
@@ -10,7 +11,8 @@ namespace cw {
 namespace {
 
 Message reasonOf(const JobStarted& start) {
-  switch (start.reason) {
+  if (!start.reason) return {};
+  switch (*start.reason) {
     case Reason::NewWork:
       return "new work";
     case Reason::Warranty:
@@ -23,26 +25,10 @@ Message reasonOf(const JobStarted& start) {
   return {};
 }
 
-Message outcomeOf(const RecordContent& content) {
-  std::size_t count = 0;
-  for (const ExceptionGroup& group : content.exceptions)
-    if (group.kind != ExceptionKind::RetorqueDue) count += group.lines.size();
-  const bool due =
-      !content.exceptions.empty() && content.exceptions.back().kind == ExceptionKind::RetorqueDue;
-  if (!content.finished) return "In progress, not sealed";
-  if (!content.sealed) return "Finished, not sealed";
-  if (count == 0)
-    return due ? Message("Complete as the sheet says; retorque due") : "Complete as the sheet says";
-  if (count == 1)
-    return due ? Message("Complete, with one exception; retorque due") : "Complete, with one exception";
-  return {due ? "Complete, with %1 exceptions; retorque due" : "Complete, with %1 exceptions",
-          {std::to_string(count)}};
-}
-
 std::string whoOf(const Entry& entry, std::span<const Person> people, const Wording& wording) {
   std::vector<std::string> out{doersOf(entry, people)};
-  const bool byAnother = std::none_of(entry.by.begin(), entry.by.end(),
-                                      [&](const Doer& doer) { return doer.person == entry.enteredBy; });
+  const bool byAnother = std::any_of(entry.by.begin(), entry.by.end(),
+                                     [&](const Doer& doer) { return doer.person != entry.enteredBy; });
   if (byAnother) out.push_back(wording({"entered by %1", {nameOf(entry.enteredBy, people)}}));
   if (!entry.supervisor.empty())
     out.push_back(wording({"supervised by %1", {nameOf(entry.supervisor, people)}}));
@@ -63,7 +49,7 @@ std::vector<EntryLine> entriesOf(const Job& job, std::span<const Person> people,
     line.correctedBy = kept.correctedBy;
     line.hash = hex(kept.hash);
     if (const auto* corrected = std::get_if<Corrected>(&entry.body)) {
-      const Kept& old = job.entries[static_cast<std::size_t>(corrected->of - 1)];
+      const Kept& old = job.kept(corrected->of);
       line.corrects = corrected->of;
       line.step = stepNumber(job, stepOf(old.entry.body));
       line.overtaken = old.overtaken;
@@ -86,9 +72,15 @@ std::vector<std::string> sourcesOf(const Sheet& sheet, const Wording& wording) {
 
 /// Stands on every page.
 std::string noticeOf(const Job& job, const Wording& wording) {
-  if (!job.start.quick) return job.sheet.notice;
-  const std::string quick = wording("Quick joint: no issued sheet.");
-  return job.sheet.notice.empty() ? quick : quick + " " + job.sheet.notice;
+  std::vector<Message> out;
+  if (job.isTrial()) out.push_back(trialNotice());
+  if (job.start.quick) out.push_back("Quick joint: no issued sheet.");
+  if (!job.sheet.notice.empty()) out.push_back({"%1", {job.sheet.notice}});
+  return say(out, wording);
+}
+
+std::string sealedByText(const Voucher& by, const Wording& wording) {
+  return wording({by.how == Vouch::Pin ? "%1, with the PIN for it" : "%1, signed in with the PIN", {by.name}});
 }
 
 void takeStart(RecordContent& out, const Job& job, const Wording& wording) {
@@ -104,6 +96,7 @@ void takeStart(RecordContent& out, const Job& job, const Wording& wording) {
 RecordContent ofJob(const Job& job, std::span<const Person> people, const Wording& wording) {
   RecordContent out;
   out.finished = job.finished;
+  out.trial = job.isTrial();
   takeStart(out, job, wording);
   out.sheetTitle = job.sheet.title, out.sheetRevision = job.sheet.revision;
   out.sheetId = job.sheet.id.text(), out.sheetDigest = hex(sha256(job.sheetBytes));
@@ -128,17 +121,20 @@ RecordContent contentOf(const SealedRecord& record, std::span<const Addendum> ad
   out.sealed = true;
   out.shopName = record.shopName, out.program = record.program, out.keyId = record.keyId;
   out.sealedAt = record.sealed;
+  if (record.sealedBy) out.sealedBy = sealedByText(*record.sealedBy, wording);
   for (const Addendum& addendum : addenda)
     out.addenda.push_back({addendum.number, addendum.name, addendum.time, addendum.text});
-  out.outcome = wording(outcomeOf(out));
+  out.outcome = headlineOf({record.job, true, out.exceptions}, wording);
   return out;
 }
 
 RecordContent contentOf(const Job& job, const ShopFloor& floor, const std::string& shopName,
                         const Wording& wording) {
-  RecordContent out = ofJob(job, floor.people, wording);
+  // Names as the entries have them; the shop's, where an entry of a trial version names somebody by sign alone.
+  const std::vector<Person> named = peopleIn(job);
+  RecordContent out = ofJob(job, named.empty() ? floor.people : std::span<const Person>(named), wording);
   out.shopName = shopName;
-  out.outcome = wording(outcomeOf(out));
+  out.outcome = headlineOf({job, false, out.exceptions}, wording);
   return out;
 }
 

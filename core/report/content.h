@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "core/record/rules.h"
+#include "core/record/shop_floor.h"
 #include "core/record/verify.h"
 #include "core/report/drawing.h"
 #include "core/report/exceptions.h"
@@ -60,7 +60,7 @@ struct JointContent {
   int step = 0;  ///< number on the sheet
   std::string name;
   std::string fastener, condition;  ///< condition empty: the source does not say
-  std::string printed, source;      ///< the specification word for word, and where it stands
+  std::string printed, source;      ///< the specifications word for word, and where they stand
   std::string interpretation;       ///< what was made of it, by whom and why
   JobTorque torque;                 ///< that holds at the first position of the order
   bool differs = false;             ///< other positions have another one
@@ -97,12 +97,14 @@ struct AddendumLine {
 /// content was made with.
 struct RecordContent {
   bool sealed = false, finished = false;
+  bool trial = false;  ///< sealed by a trial version: its rules are not checked
   std::string shopName, workOrder, machine, model, serial, hours;
   std::string reason;
   bool quick = false;  ///< a quick joint: no issued sheet
   std::string sheetTitle, sheetRevision, sheetId, sheetDigest, notice;
   std::vector<std::string> sources;
-  std::string outcome;
+  std::string outcome;   ///< the headline
+  std::string sealedBy;  ///< who sealed, and how they vouched for it; empty: nobody says
   std::optional<Moment> started, ended, sealedAt;
   std::vector<ExceptionGroup> exceptions;  ///< gravest first
   std::vector<PersonLine> people;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/record/next.h"
 #include "core/report/wording.h"
 #include "core/units/format.h"
 
@@ -17,10 +18,12 @@ std::string number(int value) {
 /// One sentence or more for each kind of entry.
 class Describer {
  public:
-  Describer(const Job& job, std::span<const Person> people) : m_job(job), m_people(people) {}
+  Describer(const Job& job, const Entry& entry, std::span<const Person> people)
+      : m_job(job), m_entry(entry), m_people(people) {}
 
-  Messages of(const Body& body) {
-    std::visit(*this, body);
+  Messages all() {
+    std::visit(*this, m_entry.body);
+    addWords();
     return std::move(m_out);
   }
 
@@ -28,7 +31,12 @@ class Describer {
     add({"Started work order %1 on machine %2.", {body.workOrder, body.machine}});
     if (body.quick) add({"Quick joint: no issued sheet. The guard says: %1.", {body.guard}});
     if (!body.guardAllowedBy.empty())
-      add({"Allowed by %1: %2.", {nameOf(body.guardAllowedBy, m_people), body.guardReason}});
+      add({"Allowed by %1: %2.", {name(body.guardAllowedBy), body.guardReason}});
+    if (!body.fitAllowedBy.empty())
+      add({"%1 allowed this sheet for this machine: “%2”.", {name(body.fitAllowedBy), body.fitReason}});
+    if (m_entry.version > kTrialVersion && !body.registered)
+      add("The machine is not in the shop's register.");
+    if (body.reason == Reason::NewWork) add("New work.");
     if (body.reason == Reason::Warranty) add("Warranty work.");
     if (body.reason == Reason::Comeback) add({"Comeback of job %1.", {body.parent}});
     if (body.reason == Reason::RetorqueDue) add({"Retorque due from job %1.", {body.parent}});
@@ -55,7 +63,7 @@ class Describer {
   }
   void operator()(const Applied& body) {
     const Part* part = partOf(body.step);
-    add({"Applied: %1.", {part != nullptr ? part->name : body.step}});
+    add({"Applied: %1.", {part != nullptr ? part->name : body.step.text}});
     pack(body.batch, body.expiry);
   }
   void operator()(const HandStarted& body) {
@@ -72,12 +80,14 @@ class Describer {
   }
   void operator()(const PassCounted& body) {
     add({"Pass %1 done, counted: %2 fasteners.", {number(body.pass), number(body.count)}});
+    if (!body.setting.value.empty()) add({"Clicked at %1.", {text(body.setting.value)}});
+    if (!body.positions.value.empty()) add({"These positions: %1.", {listed(body.positions)}});
   }
   void operator()(const Tightened& body) {
     const std::string reading = body.reading ? text(*body.reading) : std::string();
     switch (body.known) {
       case Known::Clicked:
-        add({"Position %1 clicked at %2.", {body.position, text(body.setting)}});
+        add({"Position %1 clicked at %2.", {body.position, text(body.setting.value)}});
         break;
       case Known::Read:
         add({"Position %1 tightened, %2 read.", {body.position, reading}});
@@ -106,7 +116,7 @@ class Describer {
       add({"Check pass, round %1: these moved: %2.", {number(body.round), listed(body.moved)}});
   }
   void operator()(const Witnessed& body) {
-    const std::string what = listed(body.what);
+    const std::string what = listed(body.what.empty() ? body.notSo : body.what);
     switch (body.manner) {
       case Manner::Watched:
         add({"Watched by a second person: %1.", {what}});
@@ -118,7 +128,13 @@ class Describer {
         add({"Self-check after a break, not independent: %1.", {what}});
         break;
     }
-    if (body.setting) add({"Found tool %1 set to %2.", {body.tool, text(*body.setting)}});
+    if (!body.notSo.empty()) add({"Not so: %1.", {listed(body.notSo)}});
+    if (body.setting && body.tool.empty())
+      add({"Found a tool set to %1.", {text(*body.setting)}});
+    else if (body.setting)
+      add({"Found tool %1 set to %2.", {body.tool, text(*body.setting)}});
+    else if (!body.tool.empty())
+      add({"Found tool %1.", {body.tool}});
     if (body.count) add({"Counted %1.", {number(*body.count)}});
     if (!body.agrees) add("This does not agree with the first entry.");
   }
@@ -127,10 +143,12 @@ class Describer {
     add({body.absence == Absence::NotApplicable ? "Left blank, not applicable: “%1”."
                                                 : "Left blank, not recorded: “%1”.",
          {body.reason}});
+    if (!body.allowedBy.empty()) add({"Allowed by %1.", {name(body.allowedBy)}});
   }
   void operator()(const Deviated& body) {
     add({"Done otherwise than the sheet says: “%1”.", {body.what}});
-    add({"Reason: “%1”. Allowed by %2.", {body.reason, name(body.allowedBy)}});
+    add({"Reason: “%1”.", {body.reason}});
+    allowed(body.allowedBy);
     if (body.aim)
       add({"The torque for this job only is %1, from %2 to %3.",
            {text(*body.aim), text(body.low.value_or(*body.aim)), text(body.high.value_or(*body.aim))}});
@@ -138,14 +156,27 @@ class Describer {
   void operator()(const Corrected& body) {
     add({"Corrects entry %1: “%2”.", {number(body.of), body.reason}});
     if (body.of < 1 || body.of > m_job.count()) return;
-    const Entry& old = m_job.entries[static_cast<std::size_t>(body.of - 1)].entry;
-    const auto now = bodyFromJson(kindOf(old.body), body.now, "now");
+    const auto now = bodyFromJson(kindOf(m_job.kept(body.of).entry.body), body.now, "now", From::Chain);
     if (!now) return;
     add("It should say:");
     std::visit(*this, *now);
   }
+  void operator()(const Reopened& body) {
+    if (body.position.empty())
+      add({"Not done after all, step %1: “%2”.", {number(stepNumber(m_job, body.step)), body.reason}});
+    else
+      add({"Position %1 was not tightened after all: “%2”.", {body.position, body.reason}});
+  }
+  void operator()(const Confirmed& body) {
+    std::vector<std::string> entries;
+    for (const int of : body.of) entries.push_back(number(of));
+    add({"Stands by the word given in these entries: %1.", {listed(entries)}});
+  }
   void operator()(const Paused& body) {
-    add({body.parked ? "Parked: “%1”." : "Paused: “%1”.", {body.reason}});
+    if (body.reason.empty())
+      add("Paused.");
+    else
+      add({body.parked ? "Parked: “%1”." : "Paused: “%1”.", {body.reason}});
     if (!body.waitsFor.empty()) add({"Waits for: “%1”.", {body.waitsFor}});
     if (!body.machineState.empty()) add({"State of the machine: “%1”.", {body.machineState}});
   }
@@ -161,19 +192,63 @@ class Describer {
     const Joint* joint = m_job.sheet.joint(body.joint);
     add({"Repaired position %1 of “%2”: “%3”. Reason: “%4”.",
          {body.position, joint != nullptr ? joint->name : body.joint, body.what, body.reason}});
+    allowed(body.allowedBy);
+  }
+  void operator()(const ToolStopped& body) {
+    switch (body.why.value) {
+      case Stop::Dropped:
+        add({"Tool %1 was dropped or doubted since it was set: it is not used on.", {body.tool}});
+        break;
+      case Stop::Quarantined:
+        add({"Tool %1 was put in quarantine since it was set: it is not used on.", {body.tool}});
+        break;
+      case Stop::Retired:
+        add({"Tool %1 was retired since it was set: it is not used on.", {body.tool}});
+        break;
+    }
+    if (!body.since.value.empty()) add({"The crib says so from %1 on.", {body.since}});
+    if (!body.positions.value.empty()) add({"Pulled with it in this pass: %1.", {listed(body.positions)}});
   }
   void operator()(const ClockWentBack& body) {
-    const auto before = parseRfc3339(body.before);
+    const auto before = parseRfc3339(body.before.value);
     add({"The clock of this computer went back; the entry before says %1.",
-         {before ? timeText(*before) : body.before}});
+         {before ? timeText(*before) : body.before.value}});
   }
+  void operator()(const CalledOff& body) { add({"Called off: “%1”.", {body.reason}}); }
   void operator()(const Finished& body) {
     add("Finished.");
     remark(body.remark);
+    if (!body.reason.empty()) add({"With something left undone: “%1”.", {body.reason}});
+    if (!body.allowedBy.empty()) add({"Allowed by %1.", {name(body.allowedBy)}});
   }
 
  private:
   void add(Message message) { m_out.push_back(std::move(message)); }
+  void allowed(const PersonSign& lead) {
+    if (!lead.empty())
+      add({"Allowed by %1.", {name(lead)}});
+    else if (m_job.start.alone)
+      add("Nobody else was there to allow it.");
+  }
+  /// How those whose word the entry rests on gave it.
+  void addWords() {
+    for (const std::string& sign : namedIn(m_entry.body).people) {
+      const Voucher* word = m_entry.voucher(sign);
+      if (word == nullptr) continue;
+      if (word->here()) {
+        add({"%1 gave the PIN.", {word->name}});
+        continue;
+      }
+      add({word->how == Vouch::Phone ? "%1 said so by phone, as %2 writes." : "%1 is named so by %2.",
+           {word->name, name(m_entry.enteredBy)}});
+      const bool kept = m_entry.sequence >= 1 && m_entry.sequence <= m_job.count();
+      const auto confirmed = kept ? m_job.kept(m_entry.sequence).confirmedBy : std::nullopt;
+      if (confirmed)
+        add({"Confirmed in entry %1.", {number(*confirmed)}});
+      else
+        add("Not confirmed.");
+    }
+  }
   void remark(const std::string& words) {
     if (!words.empty()) add({"Remark: “%1”.", {words}});
   }
@@ -196,6 +271,7 @@ class Describer {
   std::string name(const std::string& sign) const { return nameOf(sign, m_people); }
 
   const Job& m_job;
+  const Entry& m_entry;
   std::span<const Person> m_people;
   Messages m_out;
 };
@@ -203,7 +279,7 @@ class Describer {
 }  // namespace
 
 Messages describe(const Entry& entry, const Job& job, std::span<const Person> people) {
-  return Describer(job, people).of(entry.body);
+  return Describer(job, entry, people).all();
 }
 
 std::string nameOf(std::string_view sign, std::span<const Person> people) {

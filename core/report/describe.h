@@ -12,7 +12,8 @@ namespace cw {
 
 /// What an entry states, in whole sentences, without who and when: "Position 3 clicked at 65 in·lbf."
 /// The same words on screen, on the command line and on paper. `job` is the job it belongs to, or is
-/// about to be appended to; a correction repeats what the corrected entry should have said.
+/// about to be appended to; a correction repeats what the corrected entry should have said. Whoever's word the
+/// entry rests on is named with the way they gave it.
 std::vector<Message> describe(const Entry& entry, const Job& job, std::span<const Person> people);
 
 /// Printed name of that sign; the sign itself if nobody has it.

@@ -59,14 +59,22 @@ struct Section {
   bool newPage = false;
 };
 
+/// What stands across every page of a document that must not be taken for sound.
+struct Stamp {
+  std::string words;   ///< "This record does not verify"; empty for a document that is sound
+  std::string reason;  ///< "entry 8: …"
+};
+
 struct Document {
   std::string title, subtitle;
   std::string notice;               ///< stands on every page; may be empty
   std::vector<std::string> footer;  ///< stands on every page
   std::vector<Section> sections;
+  Stamp stamp{};
 };
 
 /// The document for a terminal: no line is cut, columns line up, what no longer holds stands between ~~ ~~.
+/// A stamp stands before it and behind it.
 std::vector<std::string> lines(const Document& document);
 
 }  // namespace cw

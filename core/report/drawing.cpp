@@ -1,5 +1,7 @@
 #include "core/report/drawing.h"
 
+#include "core/record/next.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>

@@ -2,8 +2,9 @@
 
 #include <map>
 
-#include "core/procedure/model_fit.h"
+#include "core/procedure/applicability.h"
 #include "core/report/describe.h"
+#include "core/report/headline.h"
 #include "core/units/format.h"
 
 namespace cw {
@@ -11,12 +12,18 @@ namespace {
 
 Message headingOf(ExceptionKind kind) {
   switch (kind) {
+    case ExceptionKind::NotDone:
+      return "Not done";
     case ExceptionKind::OutOfTolerance:
       return "Outside the tolerance or limits";
     case ExceptionKind::Deviation:
       return "Done otherwise than the sheet says";
     case ExceptionKind::ToolOverride:
       return "Refused tool used";
+    case ExceptionKind::ToolStopped:
+      return "Wrench stopped in use";
+    case ExceptionKind::NotConfirmed:
+      return "Rests on a word that is not confirmed";
     case ExceptionKind::LeftBlank:
       return "Left blank";
     case ExceptionKind::SetAside:
@@ -25,16 +32,22 @@ Message headingOf(ExceptionKind kind) {
       return "Second person found otherwise";
     case ExceptionKind::NotIndependent:
       return "Not independent";
+    case ExceptionKind::LessThanAsked:
+      return "Watched where an independent look was asked for";
     case ExceptionKind::NoIssuedSheet:
       return "No issued sheet";
     case ExceptionKind::OtherModel:
       return "Sheet for another machine";
+    case ExceptionKind::NotRegistered:
+      return "Machine not in the register";
     case ExceptionKind::WouldNotRun:
       return "Would not run by finger";
     case ExceptionKind::Repair:
       return "Repaired";
     case ExceptionKind::TakenApart:
       return "Taken apart";
+    case ExceptionKind::Reopened:
+      return "Not done after all, then done";
     case ExceptionKind::Correction:
       return "Corrected";
     case ExceptionKind::AnsweredNo:
@@ -49,14 +62,6 @@ Message headingOf(ExceptionKind kind) {
       return "Released, retorque due";
   }
   return {};
-}
-
-bool outsideLimits(const Job& job, const Measured& body) {
-  const Step* step = job.sheet.step(body.step);
-  if (step == nullptr) return false;
-  const double value = numberOf(body.value);
-  return (!step->low.empty() && value < numberOf(step->low)) ||
-         (!step->high.empty() && value > numberOf(step->high));
 }
 
 std::string range(int first, int last) {
@@ -75,9 +80,11 @@ class Finder {
       : m_job(job), m_people(people), m_wording(wording) {}
 
   std::vector<ExceptionGroup> all() {
+    lookForShortfalls();
     for (const Kept& kept : m_job.entries) {
       m_kept = &kept;
-      std::visit([this](const auto& body) { look(body); }, kept.entry.body);
+      std::visit([this](const auto& body) { look(body); }, kept.body());
+      lookForUnconfirmed();
     }
     lookForLateEntries();
     lookForShortGaps();
@@ -88,17 +95,33 @@ class Finder {
   }
 
  private:
-  template <class T>
-  void look(const T&) {}
+  // Nothing out of the ordinary.
+  void look(const SignedIn&) {}
+  void look(const WarningsRead&) {}
+  void look(const ActDone&) {}
+  void look(const Applied&) {}
+  void look(const ConditionConfirmed&) {}
+  void look(const PassCounted&) {}
+  void look(const CheckPassMade&) {}
+  void look(const Confirmed&) {}
+  void look(const Paused&) {}
+  void look(const Resumed&) {}
+  void look(const CalledOff&) {}
+  void look(const Finished&) {}  // what is left undone has a heading of its own
   void look(const JobStarted& body) {
     if (body.quick)
       add(ExceptionKind::NoIssuedSheet, "This is a quick joint: no issued sheet stands behind its values.");
     if (!body.guardAllowedBy.empty()) addEntry(ExceptionKind::NoIssuedSheet);
-    if (const auto other = forAnotherModel(m_job.sheet.model, body.model))
-      add(ExceptionKind::OtherModel, *other);
+    if (!body.fitAllowedBy.empty()) addEntry(ExceptionKind::OtherModel);
+    if (!body.registered && !m_job.isTrial())
+      add(ExceptionKind::NotRegistered,
+          {"“%1” is not in the shop's register: model and serial are as entered.", {body.machine}});
+    if (!body.quick)
+      for (Message& doubt : applicability(m_job.sheet, body.model, body.serial).doubts)
+        add(ExceptionKind::OtherModel, std::move(doubt));
   }
   void look(const CheckMade& body) { addIf(body.answer == Answer::No, ExceptionKind::AnsweredNo); }
-  void look(const Measured& body) { addIf(outsideLimits(m_job, body), ExceptionKind::OutOfTolerance); }
+  void look(const Measured&) { addIf(leavesUndone(m_job, m_kept->body()), ExceptionKind::OutOfTolerance); }
   void look(const HandStarted& body) { addIf(!body.stuck.empty(), ExceptionKind::WouldNotRun); }
   void look(const ToolSet& body) { addIf(!body.allowedBy.empty(), ExceptionKind::ToolOverride); }
   void look(const GapsRead& body) { addIf(!body.within, ExceptionKind::OutOfTolerance); }
@@ -106,6 +129,9 @@ class Finder {
   void look(const Witnessed& body) {
     addIf(!body.agrees, ExceptionKind::Disagreement);
     addIf(body.manner == Manner::Self, ExceptionKind::NotIndependent);
+    const Step* step = m_job.sheet.step(body.step.text);
+    const bool askedMore = step != nullptr && step->hold && step->hold->witness == Witness::Independent;
+    addIf(askedMore && body.manner == Manner::Watched, ExceptionKind::LessThanAsked);
   }
   void look(const SetAside& body) {
     const auto index = m_job.stepIndex(body.step);
@@ -114,13 +140,44 @@ class Finder {
   }
   void look(const LeftBlank&) { addEntry(ExceptionKind::LeftBlank); }
   void look(const Deviated&) { addEntry(ExceptionKind::Deviation); }
+  void look(const Reopened&) { addEntry(ExceptionKind::Reopened); }
+  void look(const ToolStopped&) { addEntry(ExceptionKind::ToolStopped); }
   void look(const Corrected& body) {
-    const Entry& old = m_job.entries[static_cast<std::size_t>(body.of - 1)].entry;
+    Entry old = m_job.kept(body.of).entry;
+    old.body = saidBefore(body.of, m_kept->entry.sequence);
     add(ExceptionKind::Correction, {"%1 It said: %2", {sentencesOf(m_kept->entry), sentencesOf(old)}});
   }
   void look(const TakenApart&) { addEntry(ExceptionKind::TakenApart); }
   void look(const Repaired&) { addEntry(ExceptionKind::Repair); }
   void look(const ClockWentBack&) { addEntry(ExceptionKind::ClockWentBack); }
+
+  /// What entry `of` said until correction `sequence`: its own words, or those of the correction before.
+  Body saidBefore(int of, int sequence) const {
+    const Body& own = m_job.kept(of).entry.body;
+    for (int i = sequence - 1; i > of; --i) {
+      const auto* earlier = std::get_if<Corrected>(&m_job.kept(i).entry.body);
+      if (earlier == nullptr || earlier->of != of) continue;
+      if (auto said = bodyFromJson(kindOf(own), earlier->now, "now", From::Chain)) return *std::move(said);
+    }
+    return own;
+  }
+
+  void lookForShortfalls() {
+    if (!m_job.finished || m_job.isTrial()) return;
+    for (const Shortfall& each : shortfallsOf(m_job))
+      m_found[ExceptionKind::NotDone].push_back({0, m_wording(shortfallText(m_job, each))});
+  }
+  /// A lead's word that somebody else wrote down, and that the lead has not stood by since.
+  void lookForUnconfirmed() {
+    if (m_kept->confirmedBy) return;
+    for (const std::string& sign : namedIn(m_kept->entry.body).people) {
+      const Voucher* word = m_kept->entry.voucher(sign);
+      if (word == nullptr || word->here()) continue;
+      add(ExceptionKind::NotConfirmed, {word->how == Vouch::Phone ? "%1's word by phone, written down by %2."
+                                                                  : "%1's word, written down by %2.",
+                                        {word->name, nameOf(m_kept->entry.enteredBy, m_people)}});
+    }
+  }
 
   void lookForLateEntries() {
     Run run;
@@ -192,7 +249,9 @@ class Finder {
   /// The entry's own words, with its step.
   void addEntry(ExceptionKind kind, const Message& after = {}) {
     const int step = stepNumber(m_job, stepOf(m_kept->entry.body));
-    std::string words = sentencesOf(m_kept->entry);
+    Entry holding = m_kept->entry;
+    holding.body = m_kept->body();
+    std::string words = sentencesOf(holding);
     if (!after.empty()) words += " " + m_wording(after);
     if (m_kept->overtaken) words += " " + m_wording("[overtaken]");
     if (step == 0) return add(kind, {"%1", {std::move(words)}});

@@ -12,7 +12,7 @@ namespace {
 std::string fastenerText(const Sheet& sheet, const Joint& joint) {
   const Fastener* fastener = sheet.fastener(joint.fastener);
   if (fastener == nullptr) return {};
-  std::string out = std::string(word(fastener->kind)) + " " + fastener->thread;
+  std::string out = std::string(wordOf(fastener->kind)) + " " + fastener->thread;
   if (fastener->length) out += " × " + text(*fastener->length);
   return fastener->grade.empty() ? out : out + ", " + fastener->grade;
 }
@@ -28,8 +28,8 @@ std::string interpretationText(const Specification& specification, const Wording
   if (!specification.interpretedBy.empty()) out.push_back({"Read by %1.", {specification.interpretedBy}});
   if (!specification.toleranceStated) out.push_back("The tolerance is assumed, not stated by the source.");
   if (!specification.why.empty()) out.push_back({"%1", {specification.why}});
-  if (specification.method == Method::TorqueAndAngle && specification.angle)
-    out.push_back({"Then turned by %1.", {text(*specification.angle)}});
+  if (specification.method == Method::TorqueAndAngle || specification.angle)
+    out.push_back("The sheet wants a turn by an angle after the torque, which was not recorded.");
   return say(out, wording);
 }
 
@@ -52,17 +52,11 @@ class StepReader {
   void describeJoint() {
     const Sheet& sheet = m_job.sheet;
     const Joint& joint = *sheet.joint(m_step.joint);
-    const Specification& specification = *sheet.specification(joint.specification);
     m_out.step = static_cast<int>(m_index) + 1;
     m_out.name = joint.name;
     m_out.fastener = fastenerText(sheet, joint);
-    m_out.condition = specification.condition;
-    m_out.printed = specification.printed;
-    if (!specification.printedSecond.empty()) m_out.printed += " / " + specification.printedSecond;
-    m_out.source = sourceText(sheet, specification, m_wording);
-    m_out.interpretation = interpretationText(specification, m_wording);
+    describeSpecifications(sheet, joint);
     m_out.torque = torqueAt(m_job, m_index, joint.order.front());
-    m_out.toleranceStated = specification.toleranceStated;
     m_out.differs = !m_job.steps[m_index].torque &&
                     std::any_of(joint.order.begin(), joint.order.end(), [&](const std::string& label) {
                       return joint.specificationAt(label) != joint.specificationAt(joint.order.front());
@@ -73,12 +67,31 @@ class StepReader {
     m_out.drawing = drawingOf(m_job, m_index);
   }
 
+  /// What the sources say of its positions, each thing once.
+  void describeSpecifications(const Sheet& sheet, const Joint& joint) {
+    std::vector<std::string> conditions, printed, sources, interpretations;
+    const auto once = [](std::vector<std::string>& list, std::string text) {
+      if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end())
+        list.push_back(std::move(text));
+    };
+    m_out.toleranceStated = true;
+    for (const std::string& label : joint.order) {
+      const Specification& specification = *sheet.specification(joint.specificationAt(label));
+      const std::string& second = specification.printedSecond;
+      once(conditions, specification.condition);
+      once(printed, second.empty() ? specification.printed : specification.printed + " / " + second);
+      once(sources, sourceText(sheet, specification, m_wording));
+      once(interpretations, interpretationText(specification, m_wording));
+      m_out.toleranceStated = m_out.toleranceStated && specification.toleranceStated;
+    }
+    m_out.condition = listed(conditions), m_out.printed = listed(printed), m_out.source = listed(sources);
+    for (const std::string& each : interpretations)
+      m_out.interpretation += (m_out.interpretation.empty() ? "" : " ") + each;
+  }
+
   void take(const Kept& kept) {
     if (const auto* pulled = std::get_if<Tightened>(&kept.entry.body))
-      m_out.lines.push_back(lineOf(kept, *pulled));
-    else if (const auto* deviated = std::get_if<Deviated>(&kept.entry.body); deviated && deviated->aim)
-      m_own = {deviated->low.value_or(*deviated->aim), *deviated->aim,
-               deviated->high.value_or(*deviated->aim)};
+      m_out.lines.push_back(lineOf(kept, *pulled, kept.entry.sequence));
     else if (isOfCourse(kept.entry.body) && !kept.overtaken)
       m_out.course.push_back(m_wording(
           {"%1 (entry %2)",
@@ -96,19 +109,22 @@ class StepReader {
     const auto old = std::find_if(m_out.lines.begin(), m_out.lines.end(),
                                   [&](const TighteningLine& line) { return line.entry == corrected.of; });
     if (old == m_out.lines.end()) return;
-    const auto now = bodyFromJson(Tightened::kKind, corrected.now, "now");
+    const auto now = bodyFromJson(Tightened::kKind, corrected.now, "now", From::Chain);
     if (!now) return;
-    TighteningLine line = lineOf(kept, std::get<Tightened>(*now));
-    line.low = old->low, line.high = old->high;
+    TighteningLine line = lineOf(kept, std::get<Tightened>(*now), corrected.of);
     line.tool = old->tool;
     line.corrects = corrected.of;
     line.overtaken = old->overtaken;
-    m_out.lines.insert(old + 1, std::move(line));
+    const auto after = std::find_if(old + 1, m_out.lines.end(), [&](const TighteningLine& other) {
+      return other.corrects != corrected.of;
+    });
+    m_out.lines.insert(after, std::move(line));
   }
 
-  TighteningLine lineOf(const Kept& kept, const Tightened& body) const {
+  /// `made`: the entry that the position was pulled in.
+  TighteningLine lineOf(const Kept& kept, const Tightened& body, int made) const {
     const Entry& entry = kept.entry;
-    const JobTorque torque = m_own ? *m_own : bySheet(body.position);
+    const JobTorque torque = torqueThen(m_job, m_index, body.position, made);
     TighteningLine line;
     line.position = body.position;
     line.order = orderNumber(body.position);
@@ -124,13 +140,6 @@ class StepReader {
     return line;
   }
 
-  JobTorque bySheet(const std::string& position) const {
-    const Joint& joint = *m_job.sheet.joint(m_step.joint);
-    const Specification& specification = *m_job.sheet.specification(joint.specificationAt(position));
-    const StatedTorque aim = specification.aim.value_or(StatedTorque{});
-    return {specification.low.value_or(aim), aim, specification.high.value_or(aim)};
-  }
-
   int orderNumber(const std::string& position) const {
     const auto& order = orderOf(m_job, m_step);
     return static_cast<int>(std::find(order.begin(), order.end(), position) - order.begin()) + 1;
@@ -141,7 +150,6 @@ class StepReader {
   std::size_t m_index;
   std::span<const Person> m_people;
   const Wording& m_wording;
-  std::optional<JobTorque> m_own;  ///< from a deviation, for the entries after it
   JointContent m_out;
 };
 

@@ -29,15 +29,20 @@ std::string trimmed(std::string line) {
 class LineWriter {
  public:
   std::vector<std::string> of(const Document& document) {
+    stamp(document.stamp);
     add(document.title);
     add(document.subtitle);
     if (!document.notice.empty()) add(document.notice);
     for (const Section& section : document.sections) write(section);
     add("");
     for (const std::string& line : document.footer) add(line);
+    stamp(document.stamp);
     return std::move(m_out);
   }
 
+  void stamp(const Stamp& stamp) {
+    if (!stamp.words.empty()) add(stamp.words + ": " + stamp.reason);
+  }
   void operator()(const Paragraph& paragraph) { add(paragraph.text); }
   void operator()(const Facts& facts) {
     std::size_t widest = 0;

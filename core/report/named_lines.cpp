@@ -45,14 +45,11 @@ class Gathering {
       else
         add(doer.person, {});
     }
-    const bool byAnother = std::none_of(entry.by.begin(), entry.by.end(),
-                                        [&](const Doer& doer) { return doer.person == entry.enteredBy; });
+    const bool byAnother = std::any_of(entry.by.begin(), entry.by.end(),
+                                       [&](const Doer& doer) { return doer.person != entry.enteredBy; });
     if (byAnother) add(entry.enteredBy, "entered it for others");
     if (!entry.supervisor.empty()) add(entry.supervisor, "supervised");
-    if (const auto* set = std::get_if<ToolSet>(&entry.body); set && !set->allowedBy.empty())
-      add(set->allowedBy, "allowed a tool");
-    if (const auto* deviated = std::get_if<Deviated>(&entry.body))
-      add(deviated->allowedBy, "allowed a deviation");
+    for (const std::string& sign : namedIn(entry.body).people) add(sign, "gave a word as lead");
     if (std::holds_alternative<Finished>(entry.body)) add(entry.enteredBy, "finished the job");
   }
   std::vector<PersonLine> lines() { return std::move(m_lines); }
@@ -82,8 +79,9 @@ class Gathering {
 
 std::string standingOf(const TorqueTool& tool, const Entry& entry, const ToolSet& set,
                        std::span<const Person> people, const Wording& wording) {
-  const auto fit = checkInService(tool, localDate(entry.time));
-  if (fit && set.allowedBy.empty()) return wording({"in date on %1", {isoDate(localDate(entry.time))}});
+  const auto day = localDate(entry.doneAt());
+  const auto fit = checkInService(tool, day);
+  if (fit && set.allowedBy.empty()) return wording({"in date on %1", {isoDate(day)}});
   const std::string why = fit ? set.reason : wording(fit.error().problem);
   if (set.allowedBy.empty()) return wording({"early passes only: %1", {why}});
   return wording({"%1; allowed by %2: “%3”", {why, nameOf(set.allowedBy, people), set.reason}});
@@ -106,7 +104,7 @@ std::vector<ToolLine> toolsOf(const Job& job, std::span<const Person> people, co
     auto tool = toolFromJson(set->asUsed, "as_used");
     if (!tool) continue;
     std::string standing = standingOf(*tool, kept.entry, *set, people, wording);
-    const std::string page = canonical(set->asUsed) + standing;
+    const std::string page = canonical(set->asUsed.value) + standing;
     const auto at = static_cast<std::size_t>(std::find(pages.begin(), pages.end(), page) - pages.begin());
     if (at == pages.size()) {
       pages.push_back(page);
@@ -126,9 +124,11 @@ std::vector<PartLine> partsOf(const Job& job, std::span<const Person> people, co
       const Step* step = job.sheet.step(stepOf(kept.entry.body));
       const bool uses = std::holds_alternative<ActDone>(kept.entry.body) ||
                         std::holds_alternative<Applied>(kept.entry.body);
-      if (step == nullptr || step->part != part.id || !uses || kept.overtaken || kept.correctedBy) continue;
-      line.used = say(describe(kept.entry, job, people), wording);
-      line.entry = kept.entry.sequence;
+      if (step == nullptr || step->part != part.id || !uses || kept.overtaken) continue;
+      Entry holding = kept.entry;
+      holding.body = kept.body();
+      line.used = say(describe(holding, job, people), wording);
+      line.entry = kept.correctedBy.value_or(kept.entry.sequence);
     }
     out.push_back(std::move(line));
   }

@@ -84,8 +84,6 @@ class RecordWriter {
                 tr({"%1, marked every %2", {rangeText(scale.low, scale.high), text(scale.graduation)}}));
     facts.add("Deviation", "±" + percentOf(tool.deviation));
     if (tool.leftHand) facts.add("Direction", tr("also calibrated anticlockwise"));
-    if (tool.cyclesDue > 0)
-      facts.add("Cycles", tr({"%1 of %2", {std::to_string(tool.cycles), std::to_string(tool.cyclesDue)}}));
     if (const Calibration* last = tool.lastCalibration()) addCalibration(facts, *last);
     return facts.take();
   }
@@ -151,26 +149,25 @@ class RecordWriter {
     facts.add("Entries", std::to_string(m_content.entries.size()));
     facts.add("Key", m_content.keyId);
     if (m_content.sealedAt) facts.add("Sealed", timeText(*m_content.sealedAt));
+    facts.add("Sealed by", m_content.sealedBy);
     facts.add("Program", m_content.program);
     facts.add("Job", m_content.jobId);
     facts.add("Sheet", m_content.sheetId);
     facts.add("Sheet digest", m_content.sheetDigest);
     out.blocks.push_back(facts.take());
     out.blocks.push_back(
-        Paragraph{m_content.sealed ? whatTheSealProves() : tr("Until it is sealed, a record proves nothing."),
+        Paragraph{m_content.sealed ? tr(whatTheSealProves()) : tr("Until it is sealed, a record proves nothing."),
                   Tone::Quiet});
     out.blocks.push_back(Paragraph{tr(deference()), Tone::Caution});
     return out;
   }
 
-  std::string whatTheSealProves() const {
-    return tr(
-        "The seal proves that the record file is what was sealed with the shop's key, entry by entry; "
-        "compare head "
-        "hash and count with this print. It does not prove who typed a PIN: a four-digit PIN falls to "
-        "someone who "
-        "holds the shop file. It does not prove that the clock was right, or that what was entered was "
-        "done.");
+  static Message whatTheSealProves() {
+    return "The seal proves that the record file is what was sealed with the shop's key, entry by entry; compare "
+           "head hash and count with this print. It does not prove who typed a PIN: a four-digit PIN falls to "
+           "someone who holds the shop file. It does not prove that the clock was right, or that what was "
+           "entered was done. It covers the data, not these pages: whether a PDF is the file that was given out, "
+           "“clampwright record verify” tells.";
   }
 
   const RecordContent& m_content;
@@ -179,6 +176,13 @@ class RecordWriter {
 };
 
 }  // namespace
+
+Stamp unsoundStamp(const Verification& found, const Wording& wording) {
+  const Finding& fault = firstFault(found);
+  const std::string problem = wording(fault.problem);
+  return {wording("THIS RECORD DOES NOT VERIFY"),
+          fault.place.empty() ? problem : fmt::format("{}: {}", fault.place, problem)};
+}
 
 Document recordDocument(const RecordContent& content, const Wording& wording, std::size_t mostPerException) {
   return RecordWriter(content, wording).write(recordSummary(content, wording, mostPerException));

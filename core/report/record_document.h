@@ -2,6 +2,7 @@
 #include <cstddef>
 #include <limits>
 
+#include "core/record/verify.h"
 #include "core/report/content.h"
 #include "core/report/document.h"
 
@@ -13,6 +14,9 @@ namespace cw {
 /// others are then named by number, so that none is left out.
 Document recordDocument(const RecordContent& content, const Wording& wording,
                         std::size_t mostPerException = std::numeric_limits<std::size_t>::max());
+
+/// The stamp of a record that is printed although it does not verify. `found` is not good.
+Stamp unsoundStamp(const Verification& found, const Wording& wording);
 
 /// Number of sections that make up the summary page.
 inline constexpr std::size_t kSummarySections = 4;

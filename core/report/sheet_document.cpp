@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "core/procedure/serials.h"
 #include "core/procedure/words.h"
 #include "core/report/record_words.h"
 #include "core/units/format.h"
@@ -33,7 +34,7 @@ class SheetReader {
   Section head() const {
     FactList facts(m_wording);
     facts.add("Applies to", m_sheet.model);
-    facts.add("Serials", m_sheet.serials);
+    facts.add("Serials", serialsText(m_sheet));
     facts.add("Author", m_sheet.author);
     for (const Source& each : m_sheet.sources) facts.add("Source", sourceText(each));
     return {"", {facts.take()}, false};
@@ -102,7 +103,7 @@ class SheetReader {
   }
 
   std::string fastenerText(const Fastener& fastener) const {
-    std::string out = fmt::format("{} {}", word(fastener.kind), fastener.thread);
+    std::string out = fmt::format("{} {}", wordOf(fastener.kind), fastener.thread);
     if (fastener.length) out += " × " + text(*fastener.length);
     if (!fastener.grade.empty()) out += ", " + fastener.grade;
     return fastener.tapped.empty() ? out : out + ", " + tr({"in %1", {fastener.tapped}});
@@ -143,8 +144,8 @@ class SheetReader {
   }
 
   void add(Section& out, std::size_t number, const Step& step) const {
-    out.blocks.push_back(
-        Paragraph{tr({"Step %1, %2", {std::to_string(number), std::string(word(step.kind))}}), Tone::Quiet});
+    out.blocks.push_back(Paragraph{
+        tr({"Step %1, %2", {std::to_string(number), std::string(wordOf(step.kind))}}), Tone::Quiet});
     for (const std::string& text : step.warnings)
       out.blocks.push_back(Paragraph{tr({"WARNING: %1", {text}}), Tone::Warning});
     for (const std::string& text : step.cautions)
@@ -165,7 +166,7 @@ class SheetReader {
               {step.low.empty() ? "…" : step.low, step.high.empty() ? "…" : step.high, step.unit}}));
     if (step.hold)
       out.push_back(
-          tr({"Second person, %1: %2.", {std::string(word(step.hold->witness)), listed(step.hold->what)}}));
+          tr({"Second person, %1: %2.", {std::string(wordOf(step.hold->witness)), listed(step.hold->what)}}));
     return fmt::format("{}", fmt::join(out, " "));
   }
 

@@ -3,34 +3,8 @@
 #include <sodium.h>
 
 #include <algorithm>
-#include <array>
-#include <utility>
 
 namespace cw {
-namespace {
-
-constexpr std::array<std::pair<Role, std::string_view>, 5> kRoleWords{
-    {{Role::Technician, "technician"},
-     {Role::ServiceWriter, "service-writer"},
-     {Role::Trainer, "trainer"},
-     {Role::Inspector, "inspector"},
-     {Role::ShopLead, "shop-lead"}}};
-
-}  // namespace
-
-std::string_view word(Role role) {
-  for (const auto& [known, text] : kRoleWords)
-    if (known == role) return text;
-  return "";
-}
-
-Result<Role> roleFromWord(std::string_view word) {
-  for (const auto& [role, text] : kRoleWords)
-    if (text == word) return role;
-  return fail(ErrorCode::InvalidInput, "role", word, {"“%1” is no role", {shown(word)}},
-              "write technician, service-writer, trainer, inspector or shop-lead");
-}
-
 Result<void> checkSign(std::string_view sign) {
   const bool sound = !sign.empty() && sign.size() <= 24 && std::all_of(sign.begin(), sign.end(), [](char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';

@@ -3,16 +3,22 @@
 #include <string>
 
 #include "core/base/id.h"
-#include "core/base/result.h"
+#include "core/base/words.h"
 
 namespace cw {
 
 /// What somebody may do in the shop; a person can hold several.
 enum class Role { Technician, ServiceWriter, Trainer, Inspector, ShopLead };
 
-/// File word of a role: "technician", "service-writer", "trainer", "inspector", "shop-lead".
-std::string_view word(Role role);
-Result<Role> roleFromWord(std::string_view word);
+template <>
+struct Words<Role> {
+  static constexpr std::array<std::pair<Role, std::string_view>, 5> kAll{
+      {{Role::Technician, "technician"},
+       {Role::ServiceWriter, "service-writer"},
+       {Role::Trainer, "trainer"},
+       {Role::Inspector, "inspector"},
+       {Role::ShopLead, "shop-lead"}}};
+};
 
 struct Person {
   std::string sign;  ///< short name they enter to sign, unique in the shop: "mira"; [a-z0-9-], 1 to 24

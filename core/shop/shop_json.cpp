@@ -111,7 +111,7 @@ Result<void> readLists(JsonReader& reader, TorqueTool& tool) {
 
 Json personToJson(const Person& person) {
   Json::Array roles;
-  for (const Role role : person.roles) roles.emplace_back(word(role));
+  for (const Role role : person.roles) roles.emplace_back(wordOf(role));
   Json out;
   out.set("sign", person.sign).set("name", person.name).set("roles", std::move(roles));
   if (person.apprentice) out.set("apprentice", true);
@@ -130,7 +130,7 @@ Result<Person> personFromJson(const Json& json, const std::string& place) {
   CW_CHECK(checkSign(sign));
   out.sign = sign, out.name = name, out.apprentice = apprentice, out.active = active;
   for (const Json& element : *roles) {
-    CW_TRY(role, roleFromWord(element.string() == nullptr ? canonical(element) : *element.string()));
+    CW_TRY(role, fromWord<Role>(element.string() == nullptr ? canonical(element) : *element.string()));
     out.roles.insert(role);
   }
   return out;

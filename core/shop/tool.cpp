@@ -31,17 +31,34 @@ const Scale* TorqueTool::scaleIn(const TorqueUnit& unit) const {
   return nullptr;
 }
 
-Result<void> checkInService(const TorqueTool& tool, std::chrono::year_month_day today) {
+const Calibration* TorqueTool::calibrationOn(std::chrono::year_month_day day) const {
+  const Calibration* out = nullptr;
+  for (const Calibration& each : calibrations)
+    if (std::chrono::sys_days{each.date} <= std::chrono::sys_days{day} &&
+        (out == nullptr || std::chrono::sys_days{out->date} <= std::chrono::sys_days{each.date}))
+      out = &each;
+  return out;
+}
+
+Result<void> checkUndoubted(const TorqueTool& tool) {
   if (tool.status == ToolStatus::Quarantined)
     return unfit(tool, "this tool is in quarantine", "take another, or have it calibrated and released");
   if (tool.status == ToolStatus::Retired) return unfit(tool, "this tool is retired", "take another");
   if (tool.dueNow)
     return unfit(tool, {"this tool was dropped or doubted on %1", {isoDate(*tool.dueNow)}},
                  "have it calibrated first");
-  const Calibration* last = tool.lastCalibration();
-  if (last == nullptr) return unfit(tool, "this tool was never calibrated", "have it calibrated first");
-  if (std::chrono::sys_days{today} > std::chrono::sys_days{last->due})
-    return unfit(tool, {"its calibration ran out on %1", {isoDate(last->due)}},
+  return {};
+}
+
+Result<void> checkInService(const TorqueTool& tool, std::chrono::year_month_day day) {
+  CW_CHECK(checkUndoubted(tool));
+  if (tool.calibrations.empty()) return unfit(tool, "this tool was never calibrated", "have it calibrated first");
+  const Calibration* held = tool.calibrationOn(day);
+  if (held == nullptr)
+    return unfit(tool, {"it was first calibrated after %1", {isoDate(day)}},
+                 "take one that was calibrated before it was used");
+  if (std::chrono::sys_days{day} > std::chrono::sys_days{held->due})
+    return unfit(tool, {"its calibration ran out on %1", {isoDate(held->due)}},
                  "take another, or have it calibrated");
   if (tool.cyclesDue > 0 && tool.cycles >= tool.cyclesDue)
     return unfit(

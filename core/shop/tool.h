@@ -53,11 +53,16 @@ struct TorqueTool {
 
   const Scale* scaleIn(const TorqueUnit& unit) const;
   const Calibration* lastCalibration() const { return calibrations.empty() ? nullptr : &calibrations.back(); }
+  /// The last one made on that day or before; nullptr if there was none.
+  const Calibration* calibrationOn(std::chrono::year_month_day day) const;
 };
 
-/// What a tool is like on a day, before its setting is considered.
-/// NotPermitted with the reason: quarantined, retired, never calibrated, overdue by date or cycles, dropped.
-Result<void> checkInService(const TorqueTool& tool, std::chrono::year_month_day today);
+/// Is it a tool that nobody doubts? NotPermitted with the reason: quarantined, retired, dropped.
+Result<void> checkUndoubted(const TorqueTool& tool);
+
+/// What a tool is like on a day, before its setting is considered, by the calibration that held on that day.
+/// NotPermitted with the reason: those of `checkUndoubted`, not calibrated then, overdue by date or cycles.
+Result<void> checkInService(const TorqueTool& tool, std::chrono::year_month_day day);
 
 /// May this setting be made on this tool's scale? OutOfRange with the range if it lies outside it.
 Result<void> checkRange(const TorqueTool& tool, const StatedTorque& setting);

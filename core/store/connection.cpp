@@ -6,6 +6,7 @@
 #include <QUrl>
 #include <QVariant>
 #include <atomic>
+#include <charconv>
 
 #include "core/store/storage_error.h"
 
@@ -113,6 +114,15 @@ Result<std::string> Connection::pragma(std::string_view name) {
   return value.value_or("");
 }
 
+Result<std::int64_t> Connection::pragmaNumber(std::string_view name) {
+  CW_TRY(text, pragma(name));
+  std::int64_t out = 0;
+  const auto [end, wrong] = std::from_chars(text.data(), text.data() + text.size(), out);
+  if (wrong == std::errc{} && end == text.data() + text.size() && !text.empty()) return out;
+  return fail(ErrorCode::Corrupt, m_file, text, {"%1 is no number", {std::string(name)}},
+              "put back a backup");
+}
+
 Result<void> Connection::setPragma(std::string_view name, std::string_view value) {
   const std::string pragmaName(name);
   CW_CHECK(run("PRAGMA " + pragmaName + "=" + std::string(value)));
@@ -124,18 +134,35 @@ Result<void> Connection::setPragma(std::string_view name, std::string_view value
 
 Result<Transaction> Transaction::begin(Connection& connection) {
   CW_CHECK(connection.run("BEGIN IMMEDIATE"));
+  connection.m_inTransaction = true;
   return Transaction(connection);
 }
 
 Result<void> Transaction::commit() {
   CW_CHECK(m_connection->run("COMMIT"));
+  m_connection->m_inTransaction = false;
   m_connection = nullptr;
   return {};
 }
 
 Transaction::~Transaction() {
   // A full disk has rolled back by itself; then there is nothing left to undo and nothing to report.
-  if (m_connection != nullptr) static_cast<void>(m_connection->run("ROLLBACK"));
+  if (m_connection == nullptr) return;
+  static_cast<void>(m_connection->run("ROLLBACK"));
+  m_connection->m_inTransaction = false;
+}
+
+Snapshot::Snapshot(Connection& connection)
+    : m_connection(connection.m_inTransaction ? nullptr : &connection) {
+  if (m_connection == nullptr) return;
+  m_begun = connection.run("BEGIN");
+  connection.m_inTransaction = m_begun.has_value();
+}
+
+Snapshot::~Snapshot() {
+  if (m_connection == nullptr || !m_begun) return;
+  static_cast<void>(m_connection->run("COMMIT"));  // nothing was written
+  m_connection->m_inTransaction = false;
 }
 
 }  // namespace cw

@@ -82,6 +82,8 @@ class Connection {
   Result<void> runEach(std::string_view sql, const std::vector<SqlValues>& all);
   /// The one value that a pragma answers with, as text.
   Result<std::string> pragma(std::string_view name);
+  /// The same as a number; Corrupt if it is none.
+  Result<std::int64_t> pragmaNumber(std::string_view name);
   /// Sets a pragma and reads it back. Storage if it did not take.
   Result<void> setPragma(std::string_view name, std::string_view value);
 
@@ -91,8 +93,11 @@ class Connection {
   Connection(std::string name, std::string file) : m_name(std::move(name)), m_file(std::move(file)) {}
   static Result<std::unique_ptr<Connection>> openNamed(const std::string& source, const std::string& file,
                                                        std::chrono::milliseconds patience);
+  friend class Transaction;
+  friend class Snapshot;
   std::string m_name;  ///< of Qt's connection; a QSqlDatabase member would outlive removeDatabase
   std::string m_file;
+  bool m_inTransaction = false;
 };
 
 /// Everything since BEGIN IMMEDIATE happens at `commit`, or not at all.
@@ -110,32 +115,58 @@ class Transaction {
   Connection* m_connection;
 };
 
-/// Each row through `read`, which gives a Result or a plain value.
+/// All reads until its end see the file as it was at the first of them, whatever other programs write
+/// meanwhile. Within a Transaction, or another Snapshot, it is part of that.
+class Snapshot {
+ public:
+  explicit Snapshot(Connection& connection);
+  ~Snapshot();
+  Snapshot(const Snapshot&) = delete;
+  Snapshot& operator=(const Snapshot&) = delete;
+  /// To be asked before anything is read.
+  const Result<void>& begun() const { return m_begun; }
+
+ private:
+  Connection* m_connection;  ///< nullptr: part of what was begun before
+  Result<void> m_begun;
+};
+
+namespace sql {
+template <class T>
+struct Plain {
+  using Row = T;
+};
+template <class T>
+struct Plain<Result<T>> {
+  using Row = T;
+};
 template <class Read>
-auto collect(Connection& connection, std::string_view sql, const SqlValues& values, Read read) {
-  using Row = std::decay_t<std::invoke_result_t<Read, const SqlRows&>>;
-  using Out = Result<std::vector<Row>>;
-  auto rows = connection.query(sql, values);
-  if (!rows) return Out(fail(rows.error()));
-  std::vector<Row> out;
+using Row = typename Plain<std::decay_t<std::invoke_result_t<Read, const SqlRows&>>>::Row;
+}  // namespace sql
+
+/// Each row through `read`, which gives a Result or a plain value; the first error ends it.
+template <class Read>
+Result<std::vector<sql::Row<Read>>> collect(Connection& connection, std::string_view statement,
+                                            const SqlValues& values, Read read) {
+  CW_TRY(rows, connection.query(statement, values));
+  std::vector<sql::Row<Read>> out;
   while (true) {
-    const auto more = rows->next();
-    if (!more) return Out(fail(more.error()));
-    if (!*more) return Out(std::move(out));
-    out.push_back(read(*rows));
+    CW_TRY(more, rows.next());
+    if (!more) return out;
+    CW_TRY(row, Result<sql::Row<Read>>(read(rows)));
+    out.push_back(std::move(row));
   }
 }
 
 /// The first row through `read`, or nothing if there is none.
 template <class Read>
-auto first(Connection& connection, std::string_view sql, const SqlValues& values, Read read) {
-  using Row = std::decay_t<std::invoke_result_t<Read, const SqlRows&>>;
-  using Out = Result<std::optional<Row>>;
-  auto rows = connection.query(sql, values);
-  if (!rows) return Out(fail(rows.error()));
-  const auto found = rows->next();
-  if (!found) return Out(fail(found.error()));
-  return Out(*found ? std::optional<Row>(read(*rows)) : std::nullopt);
+Result<std::optional<sql::Row<Read>>> first(Connection& connection, std::string_view statement,
+                                            const SqlValues& values, Read read) {
+  CW_TRY(rows, connection.query(statement, values));
+  CW_TRY(found, rows.next());
+  if (!found) return std::optional<sql::Row<Read>>();
+  CW_TRY(row, Result<sql::Row<Read>>(read(rows)));
+  return std::optional(std::move(row));
 }
 
 }  // namespace cw

@@ -2,6 +2,7 @@
 
 #include "core/store/database.h"
 #include "core/store/file_system.h"
+#include "core/store/output_place.h"
 
 #include <unistd.h>
 
@@ -30,9 +31,11 @@ class Unfinished {
 
 Result<void> copyTo(Connection& connection, const fs::path& target,
                     const std::function<Result<void>(Connection&)>& judge) {
-  if (fs::exists(target))
+  std::error_code hidden;  // a folder that may not be looked into refuses the file below
+  if (fs::exists(target, hidden))
     return fail(ErrorCode::AlreadyDone, target.string(), "", "there is a file of this name already",
                 "choose another name; nothing was replaced");
+  CW_CHECK(outputPlace(target.string(), Existing::Kept));
   const Unfinished part(target.string() + ".part-" + std::to_string(::getpid()));
   CW_CHECK(claim(part.file()));
   CW_CHECK(connection.run("VACUUM INTO ?", {part.file().string()}));

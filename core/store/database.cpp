@@ -35,8 +35,8 @@ constexpr int kPagesCheckedAtOpening = 4096;
 /// Quick, because it is done at each start; `inspect` and `backup` look at everything. In a larger file what
 /// is damaged is refused when it is read.
 Result<void> checkSound(Connection& connection) {
-  CW_TRY(pages, connection.pragma("page_count"));
-  if (std::stoll(pages) > kPagesCheckedAtOpening) return {};
+  CW_TRY(pages, connection.pragmaNumber("page_count"));
+  if (pages > kPagesCheckedAtOpening) return {};
   CW_TRY(answer, connection.pragma("quick_check(1)"));
   if (answer == "ok") return {};
   return fail(ErrorCode::Corrupt, connection.file(), "", {"the shop file is damaged: %1", {answer}},
@@ -106,8 +106,8 @@ Result<void> Database::settle(std::chrono::milliseconds patience) {
 }
 
 Result<void> Database::update(const Moment& now) {
-  CW_TRY(version, m_connection->pragma("user_version"));
-  if (std::stoi(version) == newestVersion()) return {};
+  CW_TRY(version, m_connection->pragmaNumber("user_version"));
+  if (version == newestVersion()) return {};
   fs::path copy = m_file;
   copy.replace_filename(m_file.stem().string() + "-before-" + std::to_string(newestVersion()) + "-" +
                         stamp(now) + m_file.extension().string());

@@ -1,8 +1,12 @@
 #include "core/store/file_io.h"
 
+#include <fmt/format.h>
+
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
+#include <random>
+
+#include "core/store/file_system.h"
 
 namespace cw {
 namespace {
@@ -15,15 +19,17 @@ tl::unexpected<Error> unreadable(const std::string& path, Message why) {
   return fail(ErrorCode::Storage, path, path, std::move(why), "name a file that can be read");
 }
 
-tl::unexpected<Error> unwritable(const std::string& path, const QFileDevice& file) {
-  const bool full = file.error() == QFileDevice::ResourceError;
-  const bool forbidden =
-      file.error() == QFileDevice::PermissionsError || file.error() == QFileDevice::OpenError;
-  return fail(full        ? ErrorCode::DiskFull
-              : forbidden ? ErrorCode::ReadOnly
-                          : ErrorCode::Storage,
-              path, path, {"the file cannot be written: %1", {file.errorString().toStdString()}},
-              "name a folder that exists, can be written and has room");
+/// A name in the same folder that no other file has and no writer before left behind.
+std::filesystem::path nameBeside(const std::filesystem::path& file) {
+  std::random_device random;
+  std::filesystem::path out = file;
+  return out.replace_filename(fmt::format(".clampwright-{:08x}{:08x}.part", random(), random()));
+}
+
+std::filesystem::perms rightsFor(const OutputPlace& place, Access access) {
+  using std::filesystem::perms;
+  if (access == Access::OwnerOnly) return perms::owner_read | perms::owner_write;
+  return place.old.value_or(perms(0666));  // less what the user's mask takes away
 }
 
 }  // namespace
@@ -41,13 +47,20 @@ Result<std::string> readFile(const std::string& path, std::int64_t most) {
   return bytes.toStdString();
 }
 
-Result<void> writeFile(const std::string& path, std::string_view bytes, Access access) {
-  QSaveFile file(qt(path));
-  if (!file.open(QIODevice::WriteOnly)) return unwritable(path, file);
-  if (access == Access::OwnerOnly) file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
-  const auto size = static_cast<qint64>(bytes.size());
-  if (file.write(bytes.data(), size) != size || !file.commit()) return unwritable(path, file);
-  return {};
+Result<void> writeFile(const std::string& path, std::string_view bytes, Existing existing, Access access) {
+  CW_TRY(place, outputPlace(path, existing));
+  const std::filesystem::path part = nameBeside(place.file);
+  const auto about = [&](Error error) {
+    error.place = path;
+    return fail(std::move(error));
+  };
+  if (const auto made = make(part, bytes, rightsFor(place, access)); !made) return about(made.error());
+  std::error_code kept;
+  if (place.old) std::filesystem::permissions(part, *place.old, kept);
+  const auto named = place.old ? moveOnto(part, place.file) : moveTo(part, place.file);
+  if (named) return {};
+  std::filesystem::remove(part, kept);
+  return about(named.error());
 }
 
 }  // namespace cw

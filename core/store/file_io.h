@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "core/base/result.h"
+#include "core/store/output_place.h"
 
 namespace cw {
 
@@ -13,8 +14,10 @@ Result<std::string> readFile(const std::string& path, std::int64_t most = 64 << 
 
 enum class Access { Everybody, OwnerOnly };
 
-/// Writes the file whole or not at all, flushed to the disk before it takes its name. DiskFull, ReadOnly or
-/// Storage with the path as place.
-Result<void> writeFile(const std::string& path, std::string_view bytes, Access access = Access::Everybody);
+/// The one way a file is written: whole or not at all, flushed to the disk before it takes its name, and only
+/// where outputPlace allows it. A file that is replaced keeps its rights. The errors of outputPlace,
+/// DiskFull, ReadOnly or Storage with the path as place.
+Result<void> writeFile(const std::string& path, std::string_view bytes, Existing existing = Existing::Kept,
+                       Access access = Access::Everybody);
 
 }  // namespace cw

@@ -15,21 +15,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Error of the last system call, about `file`.
-tl::unexpected<Error> systemError(const fs::path& file) {
-  const int number = errno;
-  const std::string words = std::strerror(number);
-  if (number == EEXIST)
-    return fail(ErrorCode::AlreadyDone, file.string(), "", "there is a file of this name already",
-                "choose another name; nothing was replaced");
-  if (number == ENOSPC || number == EDQUOT)
-    return fail(ErrorCode::DiskFull, file.string(), "", "there is no room left on the disk", "make room");
-  if (number == EACCES || number == EPERM || number == EROFS)
-    return fail(ErrorCode::ReadOnly, file.string(), "", "this place cannot be written",
-                "ask for the right to write there, or choose another folder");
-  return fail(ErrorCode::Storage, file.string(), "", {"%1", {words}}, "check disk and folder");
-}
-
 fs::path folderOf(const fs::path& file) {
   return fs::absolute(file).parent_path();
 }
@@ -44,7 +29,32 @@ Result<void> sync(const fs::path& path) {
   return {};
 }
 
+/// Writes all of it to an open file and brings it to the disk.
+bool writeAll(int handle, std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t count = ::write(handle, bytes.data(), bytes.size());
+    if (count < 0 && errno == EINTR) continue;
+    if (count < 0) return false;
+    bytes.remove_prefix(static_cast<std::size_t>(count));
+  }
+  return ::fsync(handle) == 0;
+}
+
 }  // namespace
+
+tl::unexpected<Error> systemError(const fs::path& file) {
+  const int number = errno;
+  const std::string words = std::strerror(number);
+  if (number == EEXIST)
+    return fail(ErrorCode::AlreadyDone, file.string(), "", "there is a file of this name already",
+                "choose another name; nothing was replaced");
+  if (number == ENOSPC || number == EDQUOT || number == EFBIG)
+    return fail(ErrorCode::DiskFull, file.string(), "", "there is no room left on the disk", "make room");
+  if (number == EACCES || number == EPERM || number == EROFS)
+    return fail(ErrorCode::ReadOnly, file.string(), "", "this place cannot be written",
+                "ask for the right to write there, or choose another folder");
+  return fail(ErrorCode::Storage, file.string(), "", {"%1", {words}}, "check disk and folder");
+}
 
 bool isNetworkFileSystem(std::uint32_t type) {
   // Magic numbers of linux/magic.h and of the file systems' own sources.
@@ -108,13 +118,32 @@ Result<void> claim(const fs::path& file) {
   return sync(folderOf(file));
 }
 
+Result<void> make(const fs::path& file, std::string_view bytes, fs::perms rights) {
+  const int handle =
+      ::open(file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, static_cast<mode_t>(rights));
+  if (handle < 0) return systemError(file);
+  Result<void> out;
+  if (!writeAll(handle, bytes)) out = systemError(file);
+  if (::close(handle) != 0 && out) out = systemError(file);
+  if (!out) ::unlink(file.c_str());
+  return out;
+}
+
 Result<void> flush(const fs::path& file) {
   return sync(file);
 }
 
 Result<void> moveTo(const fs::path& from, const fs::path& to) {
-  if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) != 0)
-    return systemError(to);
+  if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
+    return sync(folderOf(to));
+  // Network file systems do not know that flag; a second name is refused there as well if it is taken.
+  if (errno != EINVAL || ::link(from.c_str(), to.c_str()) != 0) return systemError(to);
+  if (::unlink(from.c_str()) != 0) return systemError(from);
+  return sync(folderOf(to));
+}
+
+Result<void> moveOnto(const fs::path& from, const fs::path& to) {
+  if (::rename(from.c_str(), to.c_str()) != 0) return systemError(to);
   return sync(folderOf(to));
 }
 

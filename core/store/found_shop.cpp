@@ -8,9 +8,25 @@ namespace {
 
 Result<void> checkFree(const std::filesystem::path& file) {
   std::error_code none;
-  if (!std::filesystem::exists(file, none)) return {};
+  if (!std::filesystem::exists(file, none)) {
+    CW_CHECK(outputPlace(file.string(), Existing::Kept));
+    return {};
+  }
   return fail(ErrorCode::AlreadyDone, file.string(), "", "there is a file of this name already",
               "name another; nothing was replaced");
+}
+
+/// The database makes and deletes files of these names as it likes.
+Result<void> checkApart(const std::filesystem::path& file, const std::filesystem::path& secretFile) {
+  std::error_code none;
+  const std::filesystem::path shop = std::filesystem::weakly_canonical(file, none);
+  const std::filesystem::path secret = std::filesystem::weakly_canonical(secretFile, none);
+  for (const char* ending : {"", "-wal", "-shm", "-journal"})
+    if (secret == shop.string() + ending)
+      return fail(ErrorCode::InvalidInput, secretFile.string(), "",
+                  {"this name belongs to the database %1", {file.string()}},
+                  "name another for the secret key");
+  return {};
 }
 
 }  // namespace
@@ -19,8 +35,9 @@ Result<std::unique_ptr<Shop>> foundShop(const std::filesystem::path& file, const
                                         const std::filesystem::path& secretFile, Clock& clock) {
   CW_CHECK(checkFree(file));
   CW_CHECK(checkFree(secretFile));
+  CW_CHECK(checkApart(file, secretFile));
   const SecretKey key = makeKey();
-  CW_CHECK(writeFile(secretFile.string(), writeSecretKey(key), Access::OwnerOnly));
+  CW_CHECK(writeFile(secretFile.string(), writeSecretKey(key), Existing::Kept, Access::OwnerOnly));
   auto shop = Shop::create(file, name, publicOf(key), clock);
   std::error_code kept;
   if (!shop) std::filesystem::remove(secretFile, kept);

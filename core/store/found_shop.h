@@ -9,7 +9,8 @@
 namespace cw {
 
 /// Makes a new shop: its file and, apart from it, its secret sealing key, which nobody but the owner may
-/// read. AlreadyDone if there is a file of either name; the errors of Shop::create and writeFile. A key file
+/// read. AlreadyDone if there is a file of either name; InvalidInput for a name
+/// that belongs to a database; the errors of Shop::create and writeFile. A key file
 /// without a shop file may be left behind, never the other way round.
 Result<std::unique_ptr<Shop>> foundShop(const std::filesystem::path& file, const std::string& name,
                                         const std::filesystem::path& secretFile, Clock& clock);

@@ -11,8 +11,9 @@ Result<void> checkIdentity(Connection& connection) {
   if (id != std::to_string(kApplicationId))
     return fail(ErrorCode::Corrupt, connection.file(), "", "this is no shop file",
                 "name a file that Clampwright made as a shop file");
-  CW_TRY(version, connection.pragma("user_version"));
-  if (std::stoi(version) <= newestVersion()) return {};
+  CW_TRY(number, connection.pragmaNumber("user_version"));
+  if (number <= newestVersion()) return {};
+  const std::string version = std::to_string(number);
   return fail(ErrorCode::NewerVersion, connection.file(), version,
               {"a newer program wrote this shop file (version %1; this one knows %2)",
                {version, std::to_string(newestVersion())}},

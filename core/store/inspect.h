@@ -10,8 +10,9 @@ class Connection;
 
 /// Everything that is wrong with a shop file, read without changing it: pages and references, guards that
 /// were removed or altered, sheets against their digests, every job's chain, every record and addendum
-/// against the shop's key. Empty if all is well; codes "damaged", "reference", "schema", "sheet", "chain",
-/// "record". Storage, Locked, NewerVersion, or Corrupt for what is no shop file at all.
+/// against the shop's key, every row that holds what its column may not. Empty if all is well; codes
+/// "damaged", "reference", "schema", "row", "sheet", "chain", "record". Storage, Locked, NewerVersion, or
+/// Corrupt for what is no shop file at all.
 Result<Findings> inspectFile(const std::filesystem::path& file);
 
 /// The same for a database that is open.

@@ -5,16 +5,24 @@
 
 #include "core/base/clock.h"
 #include "core/base/id.h"
-#include "core/base/result.h"
+#include "core/base/words.h"
+#include "core/store/listed.h"
 
 namespace cw {
 
 class Database;
 
-enum class JobState { Open, Finished, Sealed, Disposed };
+enum class JobState { Open, Finished, CalledOff, Sealed, Disposed };
 
-/// File word of a state: "open", "finished", "sealed", "disposed".
-std::string_view word(JobState state);
+template <>
+struct Words<JobState> {
+  static constexpr std::array<std::pair<JobState, std::string_view>, 5> kAll{
+      {{JobState::Open, "open"},
+       {JobState::Finished, "finished"},
+       {JobState::CalledOff, "called-off"},
+       {JobState::Sealed, "sealed"},
+       {JobState::Disposed, "disposed"}}};
+};
 
 /// A job as a list shows it.
 struct JobRow {
@@ -29,6 +37,8 @@ struct JobRow {
   std::string head;  ///< hash of the last entry; empty once disposed of
   std::optional<Moment> sealed;
   int addenda = 0;
+
+  bool operator==(const JobRow&) const = default;
 };
 
 /// What to look for. All that is given must hold; texts are whole and exact, `words` are beginnings of words
@@ -36,13 +46,13 @@ struct JobRow {
 struct JobQuery {
   std::string words, workOrder, machine, serial;
   std::string person, tool;  ///< named in any entry
-  std::optional<Id> sheet;
+  std::optional<Id> job, sheet;
   std::optional<Moment> from, to;  ///< started in [from, to)
-  std::optional<JobState> state;
+  std::vector<JobState> states;    ///< one of these; empty: any
   int most = 1000;
 };
 
-/// The jobs that fit, the latest first.
-Result<std::vector<JobRow>> findJobs(Database& database, const JobQuery& query);
+/// The jobs that fit, the latest first, `most` of them. Corrupt naming a row that cannot be read.
+Result<Listed<JobRow>> findJobs(Database& database, const JobQuery& query);
 
 }  // namespace cw

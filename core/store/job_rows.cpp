@@ -2,19 +2,8 @@
 
 #include <fmt/format.h>
 
-#include <set>
-
 namespace cw {
 namespace {
-
-struct EntryRow {
-  int sequence = 0;
-  std::string id, kind, text, previous, hash;
-};
-
-EntryRow entryRow(const SqlRows& row) {
-  return {static_cast<int>(row.integer(0)), row.text(1), row.text(2), row.text(3), row.text(4), row.text(5)};
-}
 
 tl::unexpected<Error> broken(const std::string& place, Message why) {
   return fail(ErrorCode::Corrupt, place, "", std::move(why), "put back a backup");
@@ -33,10 +22,12 @@ Result<void> takeIn(Job& job, const EntryRow& row) {
   auto entry = entryFromJson(*json, place);
   if (!entry && entry.error().code == ErrorCode::NewerVersion) return fail(entry.error());
   if (!entry) return broken(place, {"it cannot be read: %1", {sentence(entry.error())}});
-  if (canonical(entryToJson(*entry)) != row.text || entry->sequence != row.sequence ||
-      entry->id.text() != row.id || kindOf(entry->body) != row.kind)
-    return broken(place, "it is not written as the program writes entries");
-  apply(job, *std::move(entry));
+  if (entry->id.text() != row.id || kindOf(entry->body) != row.kind)
+    return broken(place, "its row says something else than its text");
+  auto judged = judge(job, *std::move(entry), From::Chain);
+  if (!judged) return broken(place, {"nobody could have made it: %1", {sentence(judged.error())}});
+  if (judged->text() != row.text) return broken(place, "it is not written as the program writes entries");
+  apply(job, *std::move(judged));
   return {};
 }
 
@@ -49,23 +40,11 @@ Result<void> checkNotDisposed(Connection& connection, const Id& job) {
               "its entries are gone for good");
 }
 
-/// Everybody and every tool that an entry names.
-std::set<std::pair<std::string_view, std::string>> mentionsOf(const Entry& entry) {
-  std::set<std::pair<std::string_view, std::string>> out{{"person", entry.enteredBy}};
-  if (!entry.supervisor.empty()) out.emplace("person", entry.supervisor);
-  for (const Doer& doer : entry.by) {
-    out.emplace("person", doer.person);
-    if (!doer.tool.empty()) out.emplace("tool", doer.tool);
-  }
-  if (const auto* set = std::get_if<ToolSet>(&entry.body)) out.emplace("tool", set->tool);
-  if (const auto* started = std::get_if<JobStarted>(&entry.body); started && !started->guardAllowedBy.empty())
-    out.emplace("person", started->guardAllowedBy);
-  return out;
-}
-
 }  // namespace
 
 Result<Job> loadJob(Connection& connection, const Id& shop, const Id& id) {
+  const Snapshot moment(connection);
+  CW_CHECK(moment.begun());
   CW_TRY(bytes, first(connection, "SELECT bytes FROM job JOIN sheet_text USING (digest) WHERE id = ?",
                       {id.text()}, [](const SqlRows& row) { return row.bytes(0); }));
   if (!bytes)
@@ -77,15 +56,24 @@ Result<Job> loadJob(Connection& connection, const Id& shop, const Id& id) {
 }
 
 Result<void> catchUp(Connection& connection, Job& job) {
+  const Snapshot moment(connection);
+  CW_CHECK(moment.begun());
   CW_CHECK(checkNotDisposed(connection, job.id));
-  CW_TRY(rows, collect(connection,
-                       "SELECT sequence, id, kind, text, previous, hash FROM entry"
-                       " WHERE job = ? AND sequence > ? ORDER BY sequence",
-                       {job.id.text(), job.count()}, entryRow));
+  CW_TRY(rows, entryRows(connection, job.id, job.count()));
   for (const EntryRow& row : rows) CW_CHECK(takeIn(job, row));
   CW_TRY(head, headOf(connection, job.id));
   if (job.entries.empty() ? head.empty() : head == hex(job.head)) return {};
   return broken(fmt::format("job {}", job.id.text()), "entries that were there are gone or altered");
+}
+
+Result<std::vector<EntryRow>> entryRows(Connection& connection, const Id& job, int after) {
+  return collect(connection,
+                 "SELECT sequence, id, kind, CAST(text AS BLOB), previous, hash FROM entry"
+                 " WHERE job = ? AND sequence > ? ORDER BY sequence",
+                 {job.text(), after}, [](const SqlRows& row) {
+                   return EntryRow{row.integer(0), row.text(1), row.text(2),
+                                   row.bytes(3),   row.text(4), row.text(5)};
+                 });
 }
 
 Result<std::string> headOf(Connection& connection, const Id& job) {
@@ -94,24 +82,44 @@ Result<std::string> headOf(Connection& connection, const Id& job) {
   return head.value_or("");
 }
 
-Result<void> insertEntry(Connection& connection, const Id& job, const Entry& entry, const Digest& previous) {
-  const std::string text = canonical(entryToJson(entry));
-  CW_CHECK(connection.run(
-      "INSERT INTO entry(job, sequence, id, kind, text, previous, hash) VALUES (?, ?, ?, ?, ?, ?, ?)",
-      {job.text(), entry.sequence, entry.id.text(), kindOf(entry.body), text, hex(previous),
-       hex(entryHash(previous, text))}));
-  for (const auto& [what, name] : mentionsOf(entry))
-    CW_CHECK(connection.run("INSERT INTO mention(what, name, job) VALUES (?, ?, ?) ON CONFLICT DO NOTHING",
-                            {what, name, job.text()}));
+namespace {
+
+/// Names that the job's earlier entries do not hold; those stand in the list since those entries were
+/// written.
+Result<void> listNames(Connection& connection, const Job& job, std::string_view what,
+                       const std::set<std::string>& names, const std::set<std::string>& listed) {
+  for (const std::string& name : names)
+    if (!listed.contains(name))
+      CW_CHECK(connection.run("INSERT INTO mention(what, name, job) VALUES (?, ?, ?) ON CONFLICT DO NOTHING",
+                              {what, name, job.id.text()}));
   return {};
 }
 
+}  // namespace
+
+Result<void> insertEntry(Connection& connection, const Job& job, const Judged& judged,
+                         const Digest& previous) {
+  const Entry& entry = judged.entry();
+  CW_CHECK(connection.run(
+      "INSERT INTO entry(job, sequence, id, kind, text, previous, hash) VALUES (?, ?, ?, ?, ?, ?, ?)",
+      {job.id.text(), entry.sequence, entry.id.text(), kindOf(entry.body), judged.text(), hex(previous),
+       hex(judged.hash())}));
+  const Named named = namedIn(entry);
+  CW_CHECK(listNames(connection, job, "person", named.people, job.named.people));
+  return listNames(connection, job, "tool", named.tools, job.named.tools);
+}
+
 Result<std::optional<StoredEntry>> storedEntry(Connection& connection, const Id& entry) {
-  return first(connection, "SELECT job, sequence, kind, text, hash FROM entry WHERE id = ?", {entry.text()},
-               [](const SqlRows& row) {
-                 return StoredEntry{*Id::parse(row.text(0)), static_cast<int>(row.integer(1)), row.text(2),
-                                    row.text(3), row.text(4)};
-               });
+  CW_TRY(row, first(connection, "SELECT job, sequence, kind, text, hash FROM entry WHERE id = ?",
+                    {entry.text()}, [](const SqlRows& each) {
+                      return std::pair(each.text(0), StoredEntry{Id(), static_cast<int>(each.integer(1)),
+                                                                 each.text(2), each.text(3), each.text(4)});
+                    }));
+  if (!row) return std::optional<StoredEntry>();
+  const auto job = Id::parse(row->first);
+  if (!job) return broken("entry " + entry.text(), {"it names the job “%1”", {shown(row->first)}});
+  row->second.job = *job;
+  return std::optional(std::move(row->second));
 }
 
 }  // namespace cw

@@ -2,9 +2,11 @@
 
 #include <fmt/format.h>
 
+#include "core/base/found.h"
 #include "core/fastener/catalogue.h"
 #include "core/procedure/quick_joint.h"
 #include "core/procedure/sheet_file.h"
+#include "core/record/next.h"
 #include "core/store/connection.h"
 #include "core/store/database.h"
 #include "core/store/job_rows.h"
@@ -21,15 +23,15 @@ namespace {
 bool inPass(const Job& job) {
   const Next now = next(job);
   if (now.step >= job.steps.size()) return false;
-  return now.stage == Stage::CheckPass || job.steps[now.step].tightening.set.has_value();
+  return now.stage == Stage::CheckPass || job.steps[now.step].tightening.set() != nullptr;
 }
 
-Draft clockDraft(const Draft& draft, const Moment& now) {
+/// What the program notes before it takes what somebody states.
+Draft programsOwn(const Draft& draft, Body body, const Moment& now) {
   Draft out;
   out.id = Id::make(now);
   out.enteredBy = draft.enteredBy;
-  out.supervisor = draft.supervisor;
-  out.body = ClockWentBack{};
+  out.body = std::move(body);
   return out;
 }
 
@@ -40,7 +42,9 @@ Ledger::Ledger(Needs needs)
 
 Result<Receipt> Ledger::start(const Beginning& beginning) {
   const Moment now = m_needs.clock.now();
-  CW_CHECK(m_gate.check(beginning.by, beginning.pin, beginning.job, now));
+  Pins pins = beginning.others;
+  pins[beginning.by] = beginning.pin;
+  CW_CHECK(checkPins(pins, beginning.job, now));
   CW_TRY(draft, firstDraft(beginning));
   CW_TRY(bytes, beginning.quickSheet ? *beginning.quickSheet : m_needs.sheets.bytes(beginning.sheetDigest));
   CW_TRY(job, emptyJob(m_needs.shop, beginning.job, std::move(bytes)));
@@ -48,8 +52,8 @@ Result<Receipt> Ledger::start(const Beginning& beginning) {
   CW_TRY(transaction, Transaction::begin(m_needs.database.connection()));
   CW_TRY(earlier, already(job.id, draft.id, kindOf(draft.body)));
   if (!earlier) {
-    CW_TRY(entries, judge(job, draft, now));
-    CW_CHECK(insertJob(job, std::get<JobStarted>(draft.body), now));
+    CW_TRY(entries, judged(job, draft, presentFor(job, pins, now), now));
+    CW_CHECK(insertJob(job, std::get<JobStarted>(entries.back().entry().body), now));
     CW_CHECK(insert(job, entries));
     CW_CHECK(transaction.commit());
     CW_TRY(receipt, reread(job, std::move(entries)));
@@ -57,6 +61,7 @@ Result<Receipt> Ledger::start(const Beginning& beginning) {
     m_jobs.insert_or_assign(job.id, std::move(job));
   }
   m_sessions.renew(beginning.job, beginning.by, now);
+  if (!beginning.supervisor.empty()) m_sessions.renew(beginning.job, beginning.supervisor, now);
   return *earlier;
 }
 
@@ -65,22 +70,22 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
   out.id = beginning.entry;
   out.enteredBy = beginning.by;
   out.supervisor = beginning.supervisor;
+  out.byPhone = beginning.byPhone;
   JobStarted start = beginning.start;
   CW_TRY(active, m_needs.people.activeCount());
-  start.sheetDigest = beginning.sheetDigest;
   start.quick = beginning.quickSheet.has_value();
   if (start.quick) {
     CW_TRY(sheet, readSheet(*beginning.quickSheet));
     CW_TRY(catalogue, m_needs.library.catalogue());
     CW_TRY(judged, judgeQuickSheet(sheet, *catalogue));
-    start.sheetDigest = hex(sha256(*beginning.quickSheet));
-    start.guard = codeOf(judged.verdict);
+    start.guard.value = wordOf(judged.verdict);
   }
-  start.alone = active == 1;
-  if (const auto known = m_needs.machines.find(start.machine)) {
+  start.alone.value = active == 1;
+  CW_TRY(known, ifFound(m_needs.machines.find(start.machine)));
+  if (known) {
+    start.registered.value = true;
     if (start.model.empty()) start.model = known->model;
     if (start.serial.empty()) start.serial = known->serial;
-    if (start.hours.empty()) start.hours = known->hours;
   }
   out.body = std::move(start);
   return out;
@@ -88,15 +93,16 @@ Result<Draft> Ledger::firstDraft(const Beginning& beginning) {
 
 Result<void> Ledger::checkIssued(const Job& job, const JobStarted& start) {
   CW_TRY(revision, m_needs.sheets.find(job.sheet.id, job.sheet.revision));
-  if (revision.status == SheetStatus::Issued && revision.digest == start.sheetDigest) return {};
+  if (revision.status == SheetStatus::Issued && revision.digest == start.sheetDigest.value) return {};
   return fail(ErrorCode::NotPermitted, "sheet", revision.revision,
-              {"revision %1 is %2", {revision.revision, std::string(word(revision.status))}},
+              {"revision %1 is %2", {revision.revision, std::string(wordOf(revision.status))}},
               "a job starts from the issued revision");
 }
 
 /// A quick joint's sheet is kept like any other's bytes, but is no revision of anything.
 Result<void> Ledger::keepQuickSheet(const Job& job) {
-  if (m_needs.sheets.find(job.sheet.id, job.sheet.revision))
+  CW_TRY(known, ifFound(m_needs.sheets.find(job.sheet.id, job.sheet.revision)));
+  if (known)
     return fail(ErrorCode::NotPermitted, "sheet", job.sheet.revision,
                 {"“%1” is a sheet of this shop already", {shown(job.sheet.title)}},
                 "start the job by that sheet once it is issued");
@@ -114,7 +120,7 @@ Result<void> Ledger::insertJob(const Job& job, const JobStarted& start, const Mo
   return m_needs.database.connection().run(
       "INSERT INTO job(id, digest, sheet, revision, title, work_order, machine, model, serial, started)"
       " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-      {job.id.text(), start.sheetDigest, job.sheet.id.text(), job.sheet.revision, job.sheet.title,
+      {job.id.text(), start.sheetDigest.value, job.sheet.id.text(), job.sheet.revision, job.sheet.title,
        start.workOrder, start.machine, start.model, start.serial,
        rfc3339({now.utc, std::chrono::minutes{0}})});
 }
@@ -125,28 +131,67 @@ Result<Receipt> Ledger::signIn(const Id& job, const std::string& sign, std::stri
   draft.id = entry;
   draft.enteredBy = sign;
   draft.body = SignedIn{};
-  return append(job, draft, std::string(pin));
+  return append(job, draft, {{sign, std::string(pin)}});
 }
 
-Result<Receipt> Ledger::append(const Id& id, const Draft& draft, const std::optional<std::string>& pin) {
+Result<Receipt> Ledger::append(const Id& id, const Draft& draft, const Pins& pins) {
   CW_TRY(job, held(id));
   const Moment now = m_needs.clock.now();
-  if (pin) {
-    CW_CHECK(m_gate.check(draft.enteredBy, *pin, id, now));
-    m_sessions.renew(id, draft.enteredBy, now);
-  }
+  CW_CHECK(checkPins(pins, id, now));
+  Present present = presentFor(*job, pins, now);
+  CW_CHECK(noteStoppedTools(*job, draft, present, now));
   CW_TRY(transaction, Transaction::begin(m_needs.database.connection()));
   CW_TRY(earlier, already(id, draft.id, kindOf(draft.body)));
-  if (earlier) return *earlier;
+  if (earlier) {
+    renewSessions(*job, pins, now);
+    return *earlier;
+  }
   CW_CHECK(checkCurrent(*job));
-  if (std::holds_alternative<SignedIn>(draft.body) && !pin)
-    return fail(ErrorCode::WrongPin, "pin", "", "the PIN is missing", "enter name and PIN");
-  CW_CHECK(checkSignedIn(*job, draft, now));
-  CW_TRY(entries, judge(*job, draft, now));
+  CW_CHECK(checkSignedIn(*job, draft, present));
+  CW_TRY(entries, judged(*job, draft, present, now));
   CW_CHECK(insert(*job, entries));
   CW_CHECK(transaction.commit());
+  CW_TRY(receipt, reread(*job, std::move(entries)));
+  renewSessions(*job, pins, now);
   m_sessions.renew(id, draft.enteredBy, now);
-  return reread(*job, std::move(entries));
+  return receipt;
+}
+
+/// Whoever is signed in to the job and gave the PIN now, be it with an entry that was there before: a file of
+/// lines goes on where another process left it.
+void Ledger::renewSessions(const Job& job, const Pins& pins, const Moment& now) {
+  for (const auto& [sign, pin] : pins)
+    if (job.signedIn.contains(sign)) m_sessions.renew(job.id, sign, now);
+}
+
+Result<void> Ledger::checkPins(const Pins& pins, const Id& job, const Moment& now) {
+  for (const auto& [sign, pin] : pins) CW_CHECK(m_gate.check(sign, pin, job, now));
+  return {};
+}
+
+Present Ledger::presentFor(const Job& job, const Pins& pins, const Moment& now) const {
+  Present out;
+  for (const auto& [sign, pin] : pins) out.withPin.insert(sign);
+  const bool busy = inPass(job);
+  for (const std::string& sign : job.signedIn)
+    if (m_sessions.alive(job.id, sign, now, busy)) out.signedIn.insert(sign);
+  return out;
+}
+
+/// A wrench that was dropped since it was set is not used on, whatever else is about to be entered.
+Result<void> Ledger::noteStoppedTools(Job& job, const Draft& draft, const Present& present,
+                                      const Moment& now) {
+  if (job.ended() || job.isTrial()) return {};
+  CW_TRY(shop, floor());
+  while (auto stopped = stoppedTool(job, shop)) {
+    CW_TRY(transaction, Transaction::begin(m_needs.database.connection()));
+    CW_CHECK(checkCurrent(job));
+    CW_TRY(entries, judged(job, programsOwn(draft, *std::move(stopped), now), present, now));
+    CW_CHECK(insert(job, entries));
+    CW_CHECK(transaction.commit());
+    CW_CHECK(reread(job, std::move(entries)));
+  }
+  return {};
 }
 
 Result<Job*> Ledger::held(const Id& id) {
@@ -183,48 +228,65 @@ Result<void> Ledger::checkCurrent(Job& job) {
               "look at the job again, then enter what still holds");
 }
 
-Result<void> Ledger::checkSignedIn(const Job& job, const Draft& draft, const Moment& now) const {
-  if (m_sessions.alive(job.id, draft.enteredBy, now, inPass(job))) return {};
+Result<void> Ledger::checkSignedIn(const Job& job, const Draft& draft, const Present& present) const {
+  if (std::holds_alternative<SignedIn>(draft.body) && !present.withPin.contains(draft.enteredBy))
+    return fail(ErrorCode::WrongPin, "pin", "", "the PIN is missing", "enter name and PIN");
+  if (present.withPin.contains(draft.enteredBy) || present.signedIn.contains(draft.enteredBy)) return {};
   return fail(ErrorCode::NotPermitted, "entered_by", draft.enteredBy,
               {"“%1” has not signed in here, or not for a while", {shown(draft.enteredBy)}},
-              "sign in with name and PIN first");
+              job.paused ? Message("sign in with name and PIN, then resume")
+                         : Message("sign in with name and PIN first"));
 }
 
 /// The entries that the draft makes, each allowed after the one before.
-Result<std::vector<Entry>> Ledger::judge(const Job& job, const Draft& draft, const Moment& now) {
-  CW_TRY(people, floor());
-  std::vector<Entry> out;
+Result<std::vector<Judged>> Ledger::judged(const Job& job, const Draft& draft, const Present& present,
+                                           const Moment& now) {
+  CW_TRY(shop, floor());
+  std::vector<Judged> out;
   std::optional<Job> after;  // a copy, because nothing has happened before the commit
+  const auto add = [&](const Job& before, const Draft& next) -> Result<void> {
+    CW_TRY(entry, compose(before, next, shop, present, now));
+    CW_TRY(allowed, judge(before, std::move(entry), From::Line));
+    out.push_back(std::move(allowed));
+    return {};
+  };
   if (job.last() != nullptr && now < job.last()->time) {
-    out.push_back(compose(job, clockDraft(draft, now), people, now));
-    CW_CHECK(mayAppend(job, out.back(), people));
+    CW_CHECK(add(job, programsOwn(draft, ClockWentBack{}, now)));
     apply(after.emplace(job), out.back());
   }
-  const Job& before = after ? *after : job;
-  out.push_back(compose(before, draft, people, now));
-  CW_CHECK(mayAppend(before, out.back(), people));
+  CW_CHECK(add(after ? *after : job, draft));
   return out;
 }
 
-Result<void> Ledger::insert(const Job& job, const std::vector<Entry>& entries) {
+Result<void> Ledger::insert(const Job& job, const std::vector<Judged>& entries) {
   Digest previous = job.head;
-  for (const Entry& entry : entries) {
-    CW_CHECK(insertEntry(m_needs.database.connection(), job.id, entry, previous));
-    previous = entryHash(previous, canonical(entryToJson(entry)));
+  for (const Judged& entry : entries) {
+    CW_CHECK(insertEntry(m_needs.database.connection(), job, entry, previous));
+    previous = entry.hash();
   }
   return {};
 }
 
 /// Takes the committed entries into the fold, and compares the last with what the file says to somebody else.
-Result<Receipt> Ledger::reread(Job& job, std::vector<Entry> entries) {
-  const Id last = entries.back().id;
-  const std::string text = canonical(entryToJson(entries.back()));
-  for (Entry& entry : entries) apply(job, std::move(entry));
-  CW_TRY(stored, storedEntry(m_needs.database.reader(), last));
-  if (stored && stored->text == text && stored->hash == hex(job.head))
-    return Receipt{stored->sequence, stored->hash};
-  return fail(ErrorCode::Storage, "job " + job.id.text(), std::to_string(job.count()),
-              "what was written is not what the file says", "check the disk; enter it again");
+/// They are in the file whatever that comes to: where it fails, the job is folded anew, from what is there.
+Result<Receipt> Ledger::reread(Job& job, std::vector<Judged> entries) {
+  const Judged last = entries.back();
+  for (Judged& entry : entries) apply(job, std::move(entry));
+  const Receipt receipt{last.entry().sequence, hex(last.hash())};
+  const auto stored = storedEntry(m_needs.database.reader(), last.entry().id);
+  // Whoever holds the file just then keeps it from being looked at, not from being durable.
+  if (!stored && stored.error().code == ErrorCode::Locked) return receipt;
+  if (stored && *stored && (*stored)->text == last.text() && (*stored)->hash == receipt.hash) return receipt;
+  const std::string place = "job " + job.id.text(), number = std::to_string(receipt.sequence);
+  m_jobs.erase(Id(job.id));
+  if (!stored)
+    return fail(
+        stored.error().code, place, number,
+        {"entry %1 was written, but it could not be read back: %2", {number, sentence(stored.error())}},
+        "look at the job before you enter it again");
+  return fail(ErrorCode::Storage, place, number,
+              {"entry %1 was written, but it is not what the file says", {number}},
+              "check the disk, and look at the job before you enter it again");
 }
 
 Result<const Job*> Ledger::job(const Id& id) {
@@ -241,10 +303,9 @@ Result<const Job*> Ledger::refresh(const Id& id) {
   return job;
 }
 
-bool Ledger::isSignedIn(const Id& id, const std::string& sign) {
-  const auto job = held(id);
-  return job && (*job)->signedIn.contains(sign) &&
-         m_sessions.alive(id, sign, m_needs.clock.now(), inPass(**job));
+Result<bool> Ledger::isSignedIn(const Id& id, const std::string& sign) {
+  CW_TRY(job, held(id));
+  return job->signedIn.contains(sign) && m_sessions.alive(id, sign, m_needs.clock.now(), inPass(*job));
 }
 
 Result<ShopFloor> Ledger::floor() {

@@ -8,7 +8,6 @@
 #include "core/base/clock.h"
 #include "core/record/draft.h"
 #include "core/record/job.h"
-#include "core/record/rules.h"
 #include "core/store/pin_gate.h"
 #include "core/store/sessions.h"
 
@@ -36,10 +35,12 @@ struct Beginning {
   std::string sheetDigest;  ///< of an issued revision
   std::string by, pin;
   std::string supervisor{};
-  /// Digest, `alone`, what the register knows of the machine, and for a quick joint what the guard says are
-  /// filled in.
+  /// `alone`, model and serial as the register has them, and for a quick joint what the guard says are filled
+  /// in.
   JobStarted start;
   std::optional<std::string> quickSheet{};  ///< bytes of a quick joint's sheet, in place of the digest
+  Pins others{};                            ///< of a supervisor, or of a lead whose word it rests on
+  bool byPhone = false;                     ///< that lead gave it by phone
 };
 
 /// The append-only books of all jobs. Each job is folded once and kept, so that an entry costs the same
@@ -68,13 +69,14 @@ class Ledger {
   /// WrongPin, or NotPermitted while locked out; each attempt is logged.
   Result<Receipt> signIn(const Id& job, const std::string& sign, std::string_view pin, const Id& entry);
 
-  /// Appends one entry. When it answers, the entry is on the disk and was read back from there. The id
-  /// decides whether it is a replay. With `pin`, name and PIN are checked first. Errors, all without effect:
-  /// those of `mayAppend`; NotPermitted if its author has not signed in, or was idle too long (never in the
+  /// Appends one entry. When it answers, the entry is on the disk and was read back from there (by another
+  /// connection; unread only where another program has locked the file since). The id decides whether it is a
+  /// replay. With `pins`, each name and PIN is checked first. Errors, all without effect:
+  /// those of `judge`; NotPermitted if its author has not signed in, or was idle too long (never in the
   /// middle of a pass); Conflict naming who was first if another program appended in between (`job` then
   /// shows it); Locked, DiskFull, ReadOnly, Corrupt, Storage. A clock that ran back is entered first, in the
-  /// same transaction.
-  Result<Receipt> append(const Id& job, const Draft& draft, const std::optional<std::string>& pin = {});
+  /// same transaction; so is, in one of its own, that a wrench in use was dropped or put in quarantine.
+  Result<Receipt> append(const Id& job, const Draft& draft, const Pins& pins = {});
 
   /// The job as of its last append or load. Valid until the next call that names it. NotFound, or Corrupt
   /// naming the first bad entry.
@@ -83,7 +85,8 @@ class Ledger {
   Result<const Job*> refresh(const Id& job);
 
   /// May this person enter for this job without giving the PIN again?
-  bool isSignedIn(const Id& job, const std::string& sign);
+  /// The errors of `job`.
+  Result<bool> isSignedIn(const Id& job, const std::string& sign);
   /// Everybody and every tool, to judge a draft with before it is entered.
   Result<ShopFloor> floor();
 
@@ -91,14 +94,19 @@ class Ledger {
   Result<Job*> held(const Id& job);
   Result<std::optional<Receipt>> already(const Id& job, const Id& entry, std::string_view kind);
   Result<void> checkCurrent(Job& job);
-  Result<void> checkSignedIn(const Job& job, const Draft& draft, const Moment& now) const;
-  Result<std::vector<Entry>> judge(const Job& job, const Draft& draft, const Moment& now);
+  Result<void> checkPins(const Pins& pins, const Id& job, const Moment& now);
+  Result<void> checkSignedIn(const Job& job, const Draft& draft, const Present& present) const;
+  void renewSessions(const Job& job, const Pins& pins, const Moment& now);
+  Present presentFor(const Job& job, const Pins& pins, const Moment& now) const;
+  Result<void> noteStoppedTools(Job& job, const Draft& draft, const Present& present, const Moment& now);
+  Result<std::vector<Judged>> judged(const Job& job, const Draft& draft, const Present& present,
+                                     const Moment& now);
   Result<void> insertJob(const Job& job, const JobStarted& start, const Moment& now);
   Result<void> checkIssued(const Job& job, const JobStarted& start);
   Result<void> keepQuickSheet(const Job& job);
   Result<Draft> firstDraft(const Beginning& beginning);
-  Result<void> insert(const Job& job, const std::vector<Entry>& entries);
-  Result<Receipt> reread(Job& job, std::vector<Entry> entries);
+  Result<void> insert(const Job& job, const std::vector<Judged>& entries);
+  Result<Receipt> reread(Job& job, std::vector<Judged> entries);
 
   Needs m_needs;
   PinGate m_gate;

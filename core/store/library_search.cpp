@@ -34,10 +34,11 @@ std::vector<std::string> expressions(const std::vector<std::string>& words) {
 
 }  // namespace
 
-Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view typed, std::size_t most) {
-  std::vector<FoundRow> found;
+Result<Listed<FoundRow>> findWords(Connection& connection, std::string_view typed, std::size_t most) {
+  Listed<FoundRow> out;
+  std::vector<FoundRow>& found = out.rows;
   const std::vector<std::string> words = quotedWords(withPlainCross(typed));
-  if (words.empty()) return found;
+  if (words.empty()) return out;
   const std::string one = "SELECT rowid, ? FROM library_words WHERE library_words MATCH ?";
   const std::vector<std::string> each = expressions(words);
   std::string all;
@@ -46,6 +47,8 @@ Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view
     all += (distance == 0 ? "" : " UNION ALL ") + one;
     values.insert(values.end(), {distance, each[static_cast<std::size_t>(distance)]});
   }
+  const Snapshot moment(connection);
+  CW_CHECK(moment.begun());
   CW_TRY(rows, connection.query(all, values));
   std::unordered_set<std::int64_t> seen;
   while (found.size() <
@@ -55,7 +58,13 @@ Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view
     const std::int64_t number = rows.integer(0);
     if (seen.insert(number).second) found.push_back({number, static_cast<int>(rows.integer(1))});
   }
-  return found;
+  out.total = found.size();
+  if (out.total < most) return out;
+  // What fits in any way also fits in the widest.
+  CW_TRY(total, first(connection, "SELECT count(*) FROM library_words WHERE library_words MATCH ?",
+                      {each.back()}, [](const SqlRows& row) { return row.integer(0); }));
+  out.total = static_cast<std::size_t>(total.value_or(0));
+  return out;
 }
 
 std::vector<std::string> searchWords(const SearchEntry& entry) {
@@ -94,11 +103,11 @@ Result<void> LibrarySearch::fill() {
   return transaction.commit();
 }
 
-Result<std::vector<FoundRow>> LibrarySearch::find(std::string_view typed, std::size_t most) const {
+Result<Listed<FoundRow>> LibrarySearch::find(std::string_view typed, std::size_t most) const {
   if (!quotedWords(typed).empty()) return findWords(*m_connection, typed, most);
-  std::vector<FoundRow> all;
+  Listed<FoundRow> all{{}, m_entries.size()};
   for (std::size_t i = 0; i < std::min(most, m_entries.size()); ++i)
-    all.push_back({static_cast<std::int64_t>(i), 3});
+    all.rows.push_back({static_cast<std::int64_t>(i), 3});
   return all;
 }
 

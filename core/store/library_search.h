@@ -7,6 +7,7 @@
 
 #include "core/base/result.h"
 #include "core/fastener/search_entry.h"
+#include "core/store/listed.h"
 
 namespace cw {
 
@@ -22,7 +23,7 @@ struct FoundRow {
 
 /// Finds rows as somebody types: by the beginnings of words of name, alias, note and kind; any text will do.
 /// The nearest first, then in the order of the table library_words.
-Result<std::vector<FoundRow>> findWords(Connection& connection, std::string_view typed, std::size_t most);
+Result<Listed<FoundRow>> findWords(Connection& connection, std::string_view typed, std::size_t most);
 
 /// What the table library_words is made of. "3/8-16", "8.8" and "#10" are found as they are written.
 inline constexpr std::string_view kLibraryWords =
@@ -39,7 +40,7 @@ class LibrarySearch {
 
   const std::vector<SearchEntry>& entries() const { return m_entries; }
   /// Their numbers in `entries`; all of them, up to `most`, for a text without a letter or figure.
-  Result<std::vector<FoundRow>> find(std::string_view typed, std::size_t most) const;
+  Result<Listed<FoundRow>> find(std::string_view typed, std::size_t most) const;
 
  private:
   LibrarySearch(std::vector<SearchEntry> entries, std::unique_ptr<Connection> connection);

@@ -1,5 +1,6 @@
 #include "core/store/machines.h"
 
+#include "core/base/found.h"
 #include "core/store/connection.h"
 #include "core/store/database.h"
 
@@ -29,7 +30,8 @@ Result<void> Machines::add(const Machine& machine) {
   if (machine.id.find_first_not_of(' ') == std::string::npos)
     return fail(ErrorCode::InvalidInput, "machine", "", "the machine has no id",
                 "write how the shop calls it");
-  if (find(machine.id))
+  CW_TRY(known, ifFound(find(machine.id)));
+  if (known)
     return fail(ErrorCode::AlreadyDone, "machine", machine.id,
                 {"machine %1 is entered already", {machine.id}}, "change it, or choose another id");
   return m_database.connection().run("INSERT INTO machine(id, model, serial, hours) VALUES (?, ?, ?, ?)",

@@ -1,5 +1,7 @@
 #include "core/store/migrations.h"
 
+#include <algorithm>
+
 #include "core/base/resource.h"
 
 namespace cw {
@@ -19,8 +21,8 @@ std::vector<std::string_view> statementsOf(std::string_view file) {
 
 Result<void> step(Connection& connection, std::string_view file, int version) {
   CW_TRY(transaction, Transaction::begin(connection));
-  CW_TRY(found, connection.pragma("user_version"));
-  if (std::stoi(found) >= version) return {};  // another program was waiting to do the same, and was first
+  CW_TRY(found, connection.pragmaNumber("user_version"));
+  if (found >= version) return {};  // another program was waiting to do the same, and was first
   for (const std::string_view statement : statementsOf(file)) CW_CHECK(connection.run(statement));
   CW_CHECK(connection.setPragma("user_version", std::to_string(version)));
   return transaction.commit();
@@ -34,8 +36,8 @@ int newestVersion() {
 
 Result<void> migrate(Connection& connection, int target) {
   const auto files = resourcesBelow("schema/");
-  CW_TRY(text, connection.pragma("user_version"));
-  for (int version = std::stoi(text) + 1; version <= target; ++version)
+  CW_TRY(found, connection.pragmaNumber("user_version"));
+  for (int version = std::max(static_cast<int>(found), 0) + 1; version <= target; ++version)
     CW_CHECK(step(connection, resource(files[static_cast<std::size_t>(version - 1)]), version));
   return {};
 }

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 
+#include "core/base/found.h"
 #include "core/shop/shop_json.h"
 #include "core/store/cached.h"
 #include "core/store/database.h"
+#include "core/store/register_pages.h"
 
 namespace cw {
 namespace {
@@ -21,13 +23,12 @@ People::People(Database& database) : m_database(database), m_cache(std::make_uni
 People::~People() = default;
 
 Result<std::vector<Person>> People::read() {
-  CW_TRY(rows, collect(m_database.connection(), "SELECT page, pin_hash FROM person ORDER BY sign", {},
-                       [](const SqlRows& row) { return std::pair(row.text(0), row.text(1)); }));
+  CW_TRY(rows, collect(m_database.connection(), "SELECT sign, page, pin_hash FROM person ORDER BY sign", {},
+                       [](const SqlRows& row) { return std::tuple(row.text(0), row.text(1), row.text(2)); }));
   std::vector<Person> out;
-  for (const auto& [page, pinHash] : rows) {
-    CW_TRY(json, parseJson(page));
-    CW_TRY(person, personFromJson(json, "person"));
-    person.pinHash = pinHash;
+  for (auto& [sign, page, pinHash] : rows) {
+    CW_TRY(person, personOfPage(sign, page));
+    person.pinHash = std::move(pinHash);
     out.push_back(std::move(person));
   }
   return out;
@@ -56,7 +57,8 @@ Result<void> People::add(const Person& person) {
   CW_CHECK(check(person));
   if (person.pinHash.empty())
     return fail(ErrorCode::InvalidInput, "PIN", "", "there is no PIN", "choose 4 to 12 digits");
-  if (find(person.sign))
+  CW_TRY(known, ifFound(find(person.sign)));
+  if (known)
     return fail(ErrorCode::AlreadyDone, "sign", person.sign, {"“%1” is taken", {person.sign}},
                 "choose another sign");
   CW_CHECK(m_database.connection().run(
@@ -84,7 +86,7 @@ Result<Person> People::require(const std::string& sign, std::initializer_list<Ro
                 "let somebody who does sign");
   if (std::any_of(roles.begin(), roles.end(), [&](Role role) { return person.may(role); })) return person;
   std::string wanted;
-  for (const Role role : roles) wanted += (wanted.empty() ? "" : " or ") + std::string(word(role));
+  for (const Role role : roles) wanted += (wanted.empty() ? "" : " or ") + std::string(wordOf(role));
   return fail(ErrorCode::NotPermitted, "sign", sign, {"%1 may not do this", {person.name}},
               {"it takes the role %1", {wanted}});
 }

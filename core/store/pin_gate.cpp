@@ -10,6 +10,8 @@ namespace cw {
 
 Result<void> PinGate::check(const std::string& sign, std::string_view pin, const Id& job, const Moment& now) {
   CW_TRY(person, m_people.find(sign));
+  if (pin.empty())  // nobody guesses with nothing: it is no attempt
+    return fail(ErrorCode::WrongPin, "pin", "", {"the PIN of %1 is missing", {person.name}}, "enter name and PIN");
   CW_CHECK(checkLockOut(sign, job, now));
   const bool good = pinMatches(person.pinHash, pin);
   CW_CHECK(log(sign, job, now, good ? "accepted" : "wrong-pin"));

@@ -22,7 +22,7 @@ class PinGate {
   PinGate(Database& database, People& people) : m_database(database), m_people(people) {}
 
   /// NotFound for an unknown sign, WrongPin, NotPermitted while locked out. The attempt is in the log before
-  /// the answer is given.
+  /// the answer is given; an empty PIN is none.
   Result<void> check(const std::string& sign, std::string_view pin, const Id& job, const Moment& now);
 
  private:

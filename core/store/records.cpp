@@ -1,6 +1,7 @@
 #include "core/store/records.h"
 
 #include "core/base/digest.h"
+#include "core/base/found.h"
 #include "core/record/seal.h"
 #include "core/record/verify.h"
 #include "core/store/connection.h"
@@ -30,13 +31,16 @@ Records::Records(Database& database, const ShopIdentity& shop, People& people, L
       m_clock(clock),
       m_gate(database, people) {}
 
-Result<std::string> Records::seal(const Id& id, const SecretKey& key, const std::string& program) {
+Result<std::string> Records::seal(const Id& id, const Sealer& by, const SecretKey& key,
+                                  const std::string& program) {
   CW_CHECK(checkKey(key));
+  CW_TRY(voucher, sealer(id, by));
   CW_TRY(transaction, Transaction::begin(m_database.connection()));
-  if (bytes(id))
+  CW_TRY(before, ifFound(bytes(id)));
+  if (before)
     return fail(ErrorCode::AlreadyDone, "job " + id.text(), "", "its record is sealed already",
                 "export it, or add an addendum");
-  CW_TRY(record, make(id, key, program));
+  CW_TRY(record, make(id, voucher, key, program));
   CW_TRY(job, m_ledger.job(id));
   CW_CHECK(m_database.connection().run(
       "INSERT INTO record(job, bytes, digest, head, count, sealed) VALUES (?, ?, ?, ?, ?, ?)",
@@ -46,10 +50,25 @@ Result<std::string> Records::seal(const Id& id, const SecretKey& key, const std:
   return record;
 }
 
-Result<std::string> Records::make(const Id& id, const SecretKey& key, const std::string& program) {
+Result<Voucher> Records::sealer(const Id& job, const Sealer& by) {
+  CW_TRY(person,
+         m_people.require(by.sign, {Role::Technician, Role::ServiceWriter, Role::Inspector, Role::ShopLead}));
+  Voucher out{person.sign, person.name, person.roles, person.apprentice, Vouch::Written};
+  if (by.pin) {
+    CW_CHECK(m_gate.check(by.sign, *by.pin, job, m_clock.now()));
+    out.how = Vouch::Pin;
+  } else {
+    CW_TRY(signedIn, m_ledger.isSignedIn(job, by.sign));
+    if (signedIn) out.how = Vouch::Session;
+  }
+  CW_CHECK(maySeal(out));
+  return out;
+}
+
+Result<std::string> Records::make(const Id& id, const Voucher& by, const SecretKey& key,
+                                  const std::string& program) {
   CW_TRY(job, m_ledger.refresh(id));
-  CW_TRY(floor, m_ledger.floor());
-  CW_TRY(record, sealRecord(*job, {m_shop.name, program, floor.people, floor.tools, m_clock.now()}, key));
+  CW_TRY(record, sealRecord(*job, {m_shop.name, program, by, m_clock.now()}, key));
   CW_CHECK(checkGood(verifyRecord(record, m_shop.key), id));
   return std::move(record);
 }
@@ -69,10 +88,13 @@ Result<std::string> Records::bytes(const Id& job) {
               "finish and seal the job first");
 }
 
-Result<std::vector<std::string>> Records::addenda(const Id& job) {
-  CW_CHECK(bytes(job));
-  return collect(m_database.connection(), "SELECT bytes FROM addendum WHERE job = ? ORDER BY number",
-                 {job.text()}, [](const SqlRows& row) { return row.bytes(0); });
+Result<KeptFiles> Records::files(const Id& job) {
+  const Snapshot moment(m_database.connection());
+  CW_CHECK(moment.begun());
+  CW_TRY(record, bytes(job));
+  CW_TRY(addenda, collect(m_database.connection(), "SELECT bytes FROM addendum WHERE job = ? ORDER BY number",
+                          {job.text()}, [](const SqlRows& row) { return row.bytes(0); }));
+  return KeptFiles{std::move(record), std::move(addenda)};
 }
 
 Result<std::string> Records::addAddendum(const Id& job, const std::string& sign, std::string_view pin,
@@ -87,8 +109,8 @@ Result<std::string> Records::addAddendum(const Id& job, const std::string& sign,
   CW_CHECK(m_gate.check(sign, pin, job, now));
 
   CW_TRY(transaction, Transaction::begin(m_database.connection()));
-  CW_TRY(record, bytes(job));
-  CW_TRY(all, addenda(job));
+  CW_TRY(sealed, files(job));
+  auto& [record, all] = sealed;
   const Addendum addendum{static_cast<int>(all.size()) + 1, sign, person.name, now, text};
   const std::string made = sealAddendum(addendum, record, all.empty() ? record : all.back(), job, key);
   all.push_back(made);

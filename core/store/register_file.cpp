@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/base/found.h"
 #include "core/shop/shop_json.h"
 
 namespace cw {
@@ -65,12 +66,13 @@ Result<Register> readRegister(std::string_view bytes, PinStrength strength) {
 }
 
 /// Every name once in the file, and none that the shop has already.
-template <class T, class NameOf, class Taken>
-Result<void> checkNew(const std::vector<T>& all, const char* what, NameOf nameOf, Taken taken) {
+template <class T, class NameOf, class Find>
+Result<void> checkNew(const std::vector<T>& all, const char* what, NameOf nameOf, Find find) {
   for (auto one = all.begin(); one != all.end(); ++one) {
     const std::string& name = nameOf(*one);
     const bool twice = std::any_of(all.begin(), one, [&](const T& other) { return nameOf(other) == name; });
-    if (twice || taken(name))
+    CW_TRY(known, ifFound(find(name)));
+    if (twice || known)
       return fail(ErrorCode::AlreadyDone, what, name, {"“%1” is taken", {shown(name)}},
                   "choose another, or leave it out");
   }
@@ -86,13 +88,13 @@ Result<RegisterCounts> addRegister(Shop& shop, std::string_view bytes, const Dee
   CW_TRY(all, readRegister(bytes, strength));
   CW_CHECK(checkNew(
       all.people, "people", [](const Person& p) -> const std::string& { return p.sign; },
-      [&](const std::string& sign) { return shop.people().find(sign).has_value(); }));
+      [&](const std::string& sign) { return shop.people().find(sign); }));
   CW_CHECK(checkNew(
       all.tools, "tools", [](const TorqueTool& t) -> const std::string& { return t.id; },
-      [&](const std::string& id) { return shop.tools().find(id).has_value(); }));
+      [&](const std::string& id) { return shop.tools().find(id); }));
   CW_CHECK(checkNew(
       all.machines, "machines", [](const Machine& m) -> const std::string& { return m.id; },
-      [&](const std::string& id) { return shop.machines().find(id).has_value(); }));
+      [&](const std::string& id) { return shop.machines().find(id); }));
   for (const Person& person : all.people) CW_CHECK(shop.people().add(person));
   for (const TorqueTool& tool : all.tools) CW_CHECK(shop.tools().add(tool, deed));
   for (const Machine& machine : all.machines) CW_CHECK(shop.machines().add(machine));

@@ -5,7 +5,9 @@
 #include <utility>
 
 #include "core/base/digest.h"
+#include "core/base/found.h"
 #include "core/procedure/sheet_file.h"
+#include "core/procedure/sheet_texts.h"
 #include "core/store/connection.h"
 #include "core/store/database.h"
 #include "core/store/people.h"
@@ -13,25 +15,21 @@
 namespace cw {
 namespace {
 
-constexpr std::array<std::pair<SheetStatus, std::string_view>, 5> kWords{
-    {{SheetStatus::Draft, "draft"},
-     {SheetStatus::InReview, "in-review"},
-     {SheetStatus::Issued, "issued"},
-     {SheetStatus::Superseded, "superseded"},
-     {SheetStatus::Withdrawn, "withdrawn"}}};
-
 constexpr std::string_view kColumns =
     "SELECT sheet, revision, digest, title, model, author, status, independent FROM sheet_revision ";
 
 SheetStatus statusOf(std::string_view text) {
-  const auto found =
-      std::find_if(kWords.begin(), kWords.end(), [&](const auto& w) { return w.second == text; });
-  return found == kWords.end() ? SheetStatus::Draft : found->first;  // a CHECK admits no other word
+  return fromWord<SheetStatus>(text).value_or(SheetStatus::Draft);  // a CHECK admits no other word
 }
 
-SheetRow rowOf(const SqlRows& row) {
+/// Corrupt where the row names no sheet.
+Result<SheetRow> rowOf(const SqlRows& row) {
   SheetRow out;
-  out.sheet = *Id::parse(row.text(0));
+  const auto id = Id::parse(row.text(0));
+  if (!id)
+    return fail(ErrorCode::Corrupt, "sheet " + row.text(0), row.text(1),
+                "a revision names no sheet by its id", "put back a backup");
+  out.sheet = *id;
   out.revision = row.text(1), out.digest = row.text(2), out.title = row.text(3), out.model = row.text(4);
   out.author = row.text(5), out.status = statusOf(row.text(6));
   if (!row.isNull(7)) out.independent = row.integer(7) != 0;
@@ -43,12 +41,6 @@ std::string nameOf(const SheetRow& row) {
 }
 
 }  // namespace
-
-std::string_view word(SheetStatus status) {
-  for (const auto& [known, text] : kWords)
-    if (known == status) return text;
-  return {};
-}
 
 Result<std::vector<SheetRow>> Sheets::all() {
   return collect(m_database.connection(), std::string(kColumns) + "ORDER BY title, sheet, rowid", {}, rowOf);
@@ -81,21 +73,26 @@ Result<std::vector<SheetEvent>> Sheets::history(const Id& sheet, const std::stri
   return collect(
       m_database.connection(),
       "SELECT status, by, at, remark FROM sheet_history WHERE sheet = ? AND revision = ? ORDER BY number",
-      {sheet.text(), revision}, [](const SqlRows& row) {
-        return SheetEvent{statusOf(row.text(0)),
-                          {row.text(1), parseRfc3339(row.text(2)).value_or(Moment{}), row.text(3)}};
+      {sheet.text(), revision}, [&](const SqlRows& row) -> Result<SheetEvent> {
+        const auto at = parseRfc3339(row.text(2));
+        if (!at)
+          return fail(ErrorCode::Corrupt, "history of sheet " + sheet.text(), row.text(2),
+                      {"“%1” is no time", {shown(row.text(2))}}, "put back a backup");
+        return SheetEvent{statusOf(row.text(0)), {row.text(1), *at, row.text(3)}};
       });
 }
 
 Result<SheetRow> Sheets::saveDraft(std::string_view bytes, const Deed& deed) {
   CW_CHECK(m_people.require(deed.by, {Role::Trainer, Role::ShopLead}));
   CW_TRY(sheet, readSheet(bytes));
+  CW_CHECK(checkTexts(sheet));
   SheetRow now;
   now.sheet = sheet.id, now.revision = sheet.revision, now.digest = hex(sha256(bytes));
   now.title = sheet.title, now.model = sheet.model, now.author = sheet.author;
 
   CW_TRY(transaction, Transaction::begin(m_database.connection()));
-  if (const auto before = find(now.sheet, now.revision)) {
+  CW_TRY(before, ifFound(find(now.sheet, now.revision)));
+  if (before) {
     if (before->digest == now.digest) return *before;
     CW_CHECK(replaceDraft(*before, now, bytes));
   } else {
@@ -132,7 +129,7 @@ Result<void> Sheets::insertDraft(const SheetRow& now, std::string_view bytes) {
 Result<void> Sheets::replaceDraft(const SheetRow& before, const SheetRow& now, std::string_view bytes) {
   if (before.status != SheetStatus::Draft)
     return fail(ErrorCode::NotPermitted, nameOf(before), now.digest,
-                {"this revision is %1 and does not change", {std::string(word(before.status))}},
+                {"this revision is %1 and does not change", {std::string(wordOf(before.status))}},
                 "give the changed sheet a new revision");
   CW_CHECK(keep(bytes));
   CW_CHECK(m_database.connection().run(
@@ -147,8 +144,8 @@ Result<void> Sheets::deleteDraft(const Id& sheet, const std::string& revision) {
   CW_TRY(transaction, Transaction::begin(connection));
   CW_TRY(row, find(sheet, revision));
   if (row.status != SheetStatus::Draft)
-    return fail(ErrorCode::OutOfTurn, nameOf(row), word(row.status),
-                {"this revision is %1", {std::string(word(row.status))}}, "only a draft is deleted");
+    return fail(ErrorCode::OutOfTurn, nameOf(row), wordOf(row.status),
+                {"this revision is %1", {std::string(wordOf(row.status))}}, "only a draft is deleted");
   CW_CHECK(connection.run("DELETE FROM sheet_revision WHERE sheet = ? AND revision = ?",
                           {sheet.text(), revision}));
   CW_CHECK(forget(row.digest));
@@ -180,9 +177,8 @@ Result<void> Sheets::issue(const Id& sheet, const std::string& revision, const D
   if (involved && active > 1)
     return fail(ErrorCode::NotPermitted, nameOf(row), deed.by,
                 {"%1 had a hand in this revision", {approver.name}}, "let another trainer or lead issue it");
-  const auto before = issued(sheet);
+  CW_TRY(before, ifFound(issued(sheet)));
   if (before) CW_CHECK(move(*before, SheetStatus::Issued, SheetStatus::Superseded, deed));
-  if (!before && before.error().code != ErrorCode::NotFound) return fail(before.error());
   CW_CHECK(move(row, SheetStatus::InReview, SheetStatus::Issued, deed));
   CW_CHECK(m_database.connection().run(
       "UPDATE sheet_revision SET independent = ? WHERE sheet = ? AND revision = ?",
@@ -200,19 +196,19 @@ Result<void> Sheets::withdraw(const Id& sheet, const std::string& revision, cons
 
 Result<void> Sheets::move(const SheetRow& row, SheetStatus from, SheetStatus to, const Deed& deed) {
   if (row.status != from)
-    return fail(ErrorCode::OutOfTurn, nameOf(row), word(row.status),
-                {"this revision is %1", {std::string(word(row.status))}},
-                {"only one that is %1 becomes %2", {std::string(word(from)), std::string(word(to))}});
+    return fail(ErrorCode::OutOfTurn, nameOf(row), wordOf(row.status),
+                {"this revision is %1", {std::string(wordOf(row.status))}},
+                {"only one that is %1 becomes %2", {std::string(wordOf(from)), std::string(wordOf(to))}});
   CW_CHECK(
       m_database.connection().run("UPDATE sheet_revision SET status = ? WHERE sheet = ? AND revision = ?",
-                                  {word(to), row.sheet.text(), row.revision}));
+                                  {wordOf(to), row.sheet.text(), row.revision}));
   return log(row, to, deed);
 }
 
 Result<void> Sheets::log(const SheetRow& row, SheetStatus status, const Deed& deed) {
   return m_database.connection().run(
       "INSERT INTO sheet_history(sheet, revision, status, at, by, remark) VALUES (?, ?, ?, ?, ?, ?)",
-      {row.sheet.text(), row.revision, word(status), rfc3339(deed.at), deed.by, deed.remark});
+      {row.sheet.text(), row.revision, wordOf(status), rfc3339(deed.at), deed.by, deed.remark});
 }
 
 /// Wrote, saved or submitted it. Sending back is the reviewer's part and no hand in the work.

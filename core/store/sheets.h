@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/base/id.h"
-#include "core/base/result.h"
+#include "core/base/words.h"
 #include "core/store/deed.h"
 
 namespace cw {
@@ -15,8 +15,15 @@ class People;
 
 enum class SheetStatus { Draft, InReview, Issued, Superseded, Withdrawn };
 
-/// File word of a status: "draft", "in-review", "issued", "superseded", "withdrawn".
-std::string_view word(SheetStatus status);
+template <>
+struct Words<SheetStatus> {
+  static constexpr std::array<std::pair<SheetStatus, std::string_view>, 5> kAll{
+      {{SheetStatus::Draft, "draft"},
+       {SheetStatus::InReview, "in-review"},
+       {SheetStatus::Issued, "issued"},
+       {SheetStatus::Superseded, "superseded"},
+       {SheetStatus::Withdrawn, "withdrawn"}}};
+};
 
 /// One revision of a sheet as a list shows it.
 struct SheetRow {
@@ -48,7 +55,7 @@ class Sheets {
 
   /// Takes a sheet file in as a draft, or as the new state of a draft. The same bytes again change nothing.
   /// NotPermitted if that revision is past being a draft, or if `by` is neither trainer nor lead; the
-  /// errors of readSheet.
+  /// errors of readSheet and checkTexts.
   Result<SheetRow> saveDraft(std::string_view bytes, const Deed& deed);
   Result<void> deleteDraft(const Id& sheet, const std::string& revision);
 

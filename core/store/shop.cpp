@@ -18,7 +18,7 @@ Shop::Shop(Database database, ShopIdentity identity, Clock& clock, const ShopSet
     : m_database(std::move(database)),
       m_identity(std::move(identity)),
       m_people(m_database),
-      m_tools(m_database),
+      m_tools(m_database, m_people),
       m_machines(m_database),
       m_sheets(m_database, m_people),
       m_library(m_database, m_people),
@@ -49,7 +49,7 @@ Result<void> Shop::backUpTo(const std::filesystem::path& target) {
   return backUp(m_database.connection(), target);
 }
 
-Result<std::vector<JobRow>> Shop::findJobs(const JobQuery& query) {
+Result<Listed<JobRow>> Shop::findJobs(const JobQuery& query) {
   return cw::findJobs(m_database, query);
 }
 

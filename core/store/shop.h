@@ -45,8 +45,8 @@ class Shop {
   Records& records() { return m_records; }
   ShopLibrary& library() { return m_library; }
 
-  /// Jobs and records that fit, the latest first.
-  Result<std::vector<JobRow>> findJobs(const JobQuery& query);
+  /// Jobs and records that fit, the latest first; see findJobs in core/store/job_index.h.
+  Result<Listed<JobRow>> findJobs(const JobQuery& query);
   /// A verified copy; see backUp in core/store/inspect.h.
   Result<void> backUpTo(const std::filesystem::path& target);
 

@@ -26,11 +26,15 @@ std::string headerOf(RowKind kind) {
   return csvLine(columnsOf(kind));
 }
 
+tl::unexpected<Error> damagedLine(std::string_view table) {
+  return fail(ErrorCode::Corrupt, "library, " + std::string(table), "", "a row of the library cannot be read",
+              "put back a backup");
+}
+
 Result<std::vector<std::string>> cellsIn(RowKind kind, const std::string& line) {
   CW_TRY(table, parseCsv(headerOf(kind) + line));
   if (table.rows.size() == 1) return std::move(table.rows.front().cells);
-  return fail(ErrorCode::Corrupt, "library", line, "a row of the library cannot be read",
-              "put back a backup");
+  return damagedLine(nameOf(kind));
 }
 
 tl::unexpected<Error> noRow(std::int64_t row) {
@@ -45,9 +49,14 @@ Result<void> insertRevision(Connection& connection, std::int64_t row, RowKind ki
       {row, nameOf(kind), event, line, rfc3339(deed.at), deed.by, deed.remark});
 }
 
-LibraryHit hitOf(const SqlRows& row) {
-  const RowKind kind = kindNamed(row.text(4)).value_or(RowKind::Thread);
-  return {{kind, 0, row.text(1), row.text(2), row.text(3)}, row.integer(0), 3};
+Result<RowKind> kindIn(const std::string& word) {
+  if (const auto kind = kindNamed(word)) return *kind;
+  return damagedLine(shown(word));
+}
+
+Result<LibraryHit> hitOf(const SqlRows& row) {
+  CW_TRY(kind, kindIn(row.text(4)));
+  return LibraryHit{{kind, 0, row.text(1), row.text(2), row.text(3)}, row.integer(0), 3};
 }
 
 Result<std::int64_t> lastNumber(Connection& connection) {
@@ -74,15 +83,23 @@ Result<ShopLibrary::Loaded> ShopLibrary::load(std::int64_t without) {
          }));
   Loaded out;
   for (const RowKind kind : kRowKinds) {
-    std::vector<std::int64_t> rows;
+    std::map<std::size_t, std::int64_t> rows;  // by the line on which they begin; the first is line 2
+    std::size_t line = 2;
     std::string text = headerOf(kind);
-    for (const StoredLine& each : stored)
-      if (each.row != without && each.kind == nameOf(kind)) text += each.line, rows.push_back(each.row);
+    for (const StoredLine& each : stored) {
+      if (each.row == without || each.kind != nameOf(kind)) continue;
+      rows[line] = each.row;
+      text += each.line;
+      line += static_cast<std::size_t>(std::count(each.line.begin(), each.line.end(), '\n'));
+    }
     if (rows.empty()) continue;
     ImportRehearsal rehearsal = rehearseImport(shippedCatalogue(), text, std::move(out.own));
     out.own = std::move(rehearsal.library);
-    for (std::size_t i = 0; i < rehearsal.taken.size(); ++i)  // the first row stands on line 2
-      out.places[rows[rehearsal.taken[i].line - 2]] = {kind, countOf(shippedCatalogue().rows(), kind) + i};
+    for (std::size_t i = 0; i < rehearsal.taken.size(); ++i) {
+      const auto row = rows.find(static_cast<std::size_t>(rehearsal.taken[i].line));
+      if (row == rows.end()) return damagedLine(nameOf(kind));
+      out.places[row->second] = {kind, countOf(shippedCatalogue().rows(), kind) + i};
+    }
     for (Error& error : rehearsal.refused) {
       error.place = "shop's " + std::string(nameOf(kind));
       out.leftOut.push_back(std::move(error));
@@ -124,23 +141,28 @@ Result<std::size_t> ShopLibrary::count() {
   return static_cast<std::size_t>(rows.value_or(0));
 }
 
-Result<std::vector<LibraryHit>> ShopLibrary::find(std::string_view typed, std::size_t most) {
+Result<Listed<LibraryHit>> ShopLibrary::find(std::string_view typed, std::size_t most) {
   Connection& connection = m_database.connection();
+  const Snapshot moment(connection);
+  CW_CHECK(moment.begun());
   constexpr std::string_view kEntries = "SELECT rowid, name, alias, note, kind FROM library_words";
-  if (quotedWords(typed).empty())
-    return collect(connection, std::string(kEntries) + " ORDER BY rowid LIMIT ?",
-                   {static_cast<std::int64_t>(most)}, hitOf);
+  if (quotedWords(typed).empty()) {
+    CW_TRY(all, collect(connection, std::string(kEntries) + " ORDER BY rowid LIMIT ?",
+                        {static_cast<std::int64_t>(most)}, hitOf));
+    CW_TRY(total, count());
+    return Listed<LibraryHit>{std::move(all), total};
+  }
   CW_TRY(found, findWords(connection, typed, most));
   std::string numbers;
-  for (const FoundRow& row : found) numbers += (numbers.empty() ? "" : ",") + std::to_string(row.number);
+  for (const FoundRow& row : found.rows) numbers += (numbers.empty() ? "" : ",") + std::to_string(row.number);
   CW_TRY(hits, collect(connection, std::string(kEntries) + " WHERE rowid IN (" + numbers + ")", {}, hitOf));
   std::map<std::int64_t, LibraryHit*> byRow;
   for (LibraryHit& hit : hits) byRow[hit.shopRow] = &hit;
-  std::vector<LibraryHit> out;
-  for (const FoundRow& row : found)
+  Listed<LibraryHit> out{{}, found.total};
+  for (const FoundRow& row : found.rows)
     if (const auto hit = byRow.find(row.number); hit != byRow.end()) {
       hit->second->distance = row.distance;
-      out.push_back(std::move(*hit->second));
+      out.rows.push_back(std::move(*hit->second));
     }
   return out;
 }
@@ -160,7 +182,7 @@ Result<std::vector<LibraryRevision>> ShopLibrary::history(std::int64_t row) {
   if (lines.empty()) return noRow(row);
   std::vector<LibraryRevision> out;
   for (const Line& line : lines) {
-    const RowKind kind = kindNamed(line.kind).value_or(RowKind::Thread);
+    CW_TRY(kind, kindIn(line.kind));
     CW_TRY(at, parseRfc3339(line.at));
     CW_TRY(cells, cellsIn(kind, line.line));
     out.push_back({row, kind, line.event, std::move(cells), {line.by, at, line.remark}});
@@ -250,19 +272,21 @@ Result<void> ShopLibrary::withdraw(std::int64_t row, const Deed& deed) {
   return transaction.commit();
 }
 
-Result<std::vector<LibraryHit>> findInLibrary(const LibrarySearch& shipped, ShopLibrary* own,
-                                              std::string_view typed, std::size_t most) {
+Result<Listed<LibraryHit>> findInLibrary(const LibrarySearch& shipped, ShopLibrary* own,
+                                         std::string_view typed, std::size_t most) {
   CW_TRY(found, shipped.find(typed, most));
-  std::vector<LibraryHit> out;
-  for (const FoundRow& row : found)
+  Listed<LibraryHit> listed{{}, found.total};
+  std::vector<LibraryHit>& out = listed.rows;
+  for (const FoundRow& row : found.rows)
     out.push_back({shipped.entries()[static_cast<std::size_t>(row.number)], 0, row.distance});
-  if (own == nullptr) return out;
+  if (own == nullptr) return listed;
   CW_TRY(more, own->find(typed, most));
-  out.insert(out.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+  listed.total += more.total;
+  out.insert(out.end(), std::make_move_iterator(more.rows.begin()), std::make_move_iterator(more.rows.end()));
   std::stable_sort(out.begin(), out.end(),
                    [](const LibraryHit& a, const LibraryHit& b) { return a.distance < b.distance; });
   if (out.size() > most) out.erase(out.begin() + static_cast<std::ptrdiff_t>(most), out.end());
-  return out;
+  return listed;
 }
 
 }  // namespace cw

@@ -54,7 +54,7 @@ class ShopLibrary {
 
   Result<std::size_t> count();
   /// Rows of the shop by the beginnings of their words, nearest first; all for a text without any.
-  Result<std::vector<LibraryHit>> find(std::string_view typed, std::size_t most);
+  Result<Listed<LibraryHit>> find(std::string_view typed, std::size_t most);
   /// Every state of a row, the first one first; NotFound.
   Result<std::vector<LibraryRevision>> history(std::int64_t row);
 
@@ -84,7 +84,7 @@ class ShopLibrary {
 };
 
 /// Rows of both, nearest first and the shipped ones before the shop's; `own` may be nullptr.
-Result<std::vector<LibraryHit>> findInLibrary(const LibrarySearch& shipped, ShopLibrary* own,
-                                              std::string_view typed, std::size_t most);
+Result<Listed<LibraryHit>> findInLibrary(const LibrarySearch& shipped, ShopLibrary* own,
+                                         std::string_view typed, std::size_t most);
 
 }  // namespace cw

@@ -1,28 +1,23 @@
 #include "core/store/tools.h"
 
+#include "core/base/found.h"
 #include "core/shop/shop_json.h"
 #include "core/store/cached.h"
 #include "core/store/database.h"
+#include "core/store/people.h"
+#include "core/store/register_pages.h"
 
 namespace cw {
-namespace {
-
-Result<TorqueTool> toolOf(const std::string& page) {
-  CW_TRY(json, parseJson(page));
-  return toolFromJson(json, "tool");
-}
-
-}  // namespace
-
-Tools::Tools(Database& database) : m_database(database), m_cache(std::make_unique<Cached<TorqueTool>>()) {}
+Tools::Tools(Database& database, People& people)
+    : m_database(database), m_people(people), m_cache(std::make_unique<Cached<TorqueTool>>()) {}
 Tools::~Tools() = default;
 
 Result<std::vector<TorqueTool>> Tools::read() {
-  CW_TRY(pages, collect(m_database.connection(), "SELECT page FROM tool ORDER BY id", {},
-                        [](const SqlRows& row) { return row.text(0); }));
+  CW_TRY(pages, collect(m_database.connection(), "SELECT id, page FROM tool ORDER BY id", {},
+                        [](const SqlRows& row) { return std::pair(row.text(0), row.text(1)); }));
   std::vector<TorqueTool> out;
-  for (const std::string& page : pages) {
-    CW_TRY(tool, toolOf(page));
+  for (const auto& [id, page] : pages) {
+    CW_TRY(tool, toolOfPage(id, page));
     out.push_back(std::move(tool));
   }
   return out;
@@ -53,7 +48,7 @@ Result<std::vector<ToolEvent>> Tools::history(const std::string& id) {
   std::vector<ToolEvent> out;
   for (const Logged& line : lines) {
     CW_TRY(at, parseRfc3339(line.at));
-    CW_TRY(tool, toolOf(line.page));
+    CW_TRY(tool, toolOfPage(id, line.page));
     out.push_back({line.event, {line.by, at, line.remark}, std::move(tool)});
   }
   return out;
@@ -75,7 +70,8 @@ Result<void> Tools::write(const TorqueTool& tool, std::string_view event, const 
 }
 
 Result<void> Tools::add(const TorqueTool& tool, const Deed& deed) {
-  if (find(tool.id))
+  CW_TRY(known, ifFound(find(tool.id)));
+  if (known)
     return fail(ErrorCode::AlreadyDone, "tool", tool.id, {"tool %1 is in the crib already", {tool.id}},
                 "change it, or mark the tool otherwise");
   return write(tool, "entered", deed);
@@ -116,7 +112,11 @@ Result<void> Tools::quarantine(const std::string& id, const Deed& deed) {
 }
 
 Result<void> Tools::release(const std::string& id, const Deed& deed) {
+  CW_CHECK(m_people.require(deed.by, {Role::ShopLead}));
   CW_TRY(tool, find(id));
+  if (tool.status != ToolStatus::Quarantined)
+    return fail(ErrorCode::OutOfTurn, "tool", id, {"tool %1 is not in quarantine", {shown(id)}},
+                "release one that is");
   tool.status = ToolStatus::InUse;
   return write(tool, "released", deed);
 }

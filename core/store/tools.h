@@ -11,6 +11,7 @@
 namespace cw {
 
 class Database;
+class People;
 template <class Row>
 class Cached;
 
@@ -24,7 +25,7 @@ struct ToolEvent {
 /// The tool crib: each tool's page, and every page it ever had.
 class Tools {
  public:
-  explicit Tools(Database& database);
+  Tools(Database& database, People& people);
   ~Tools();
 
   /// Every tool by id, the retired included. Valid until the next call.
@@ -44,6 +45,7 @@ class Tools {
   /// Dropped or doubted: due at once.
   Result<void> drop(const std::string& id, const Deed& deed);
   Result<void> quarantine(const std::string& id, const Deed& deed);
+  /// Ends a quarantine, by a shop lead. NotPermitted for anybody else; OutOfTurn if it is in none.
   Result<void> release(const std::string& id, const Deed& deed);
   Result<void> retire(const std::string& id, const Deed& deed);
 
@@ -51,6 +53,7 @@ class Tools {
   Result<std::vector<TorqueTool>> read();
   Result<void> write(const TorqueTool& tool, std::string_view event, const Deed& deed);
   Database& m_database;
+  People& m_people;
   std::unique_ptr<Cached<TorqueTool>> m_cache;
 };
 

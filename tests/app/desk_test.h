@@ -24,7 +24,7 @@ class DeskTest : public testing::Test {
  protected:
   DeskTest() {
     const std::string keyFile = (sample.folder() / "secret-key").string();
-    test::need(writeFile(keyFile, writeSecretKey(sample.key()), Access::OwnerOnly));
+    test::need(writeFile(keyFile, writeSecretKey(sample.key()), Existing::Kept, Access::OwnerOnly));
     Settings().setKeyFile(toQt(keyFile));
   }
   void open() { test::need(workspace.openShop(toQt(sample.file().string()))); }

@@ -143,7 +143,8 @@ void fillJobs(const std::filesystem::path& file) {
   const std::string sql = fmt::format(
       "BEGIN; WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {}) "
       "INSERT INTO job(id, digest, sheet, revision, title, work_order, machine, model, serial, started) "
-      "SELECT printf('01900000-0000-7000-8000-%012d', i), (SELECT digest FROM sheet_text), 'sheet', '1', "
+      "SELECT printf('01900000-0000-7000-8000-%012d', i), (SELECT digest FROM sheet_text), (SELECT sheet "
+      "FROM sheet_revision), '1', "
       "'Pump cover ' || (i % 83), 'WO ' || i, 'P-' || (i % 500), 'Test pump ' || (i % 12), 'S-' || (i * 7 % "
       "9973), "
       "printf('2026-01-01T%02d:%02d:%02dZ', i / 3600 % 24, i / 60 % 60, i % 60) FROM n; COMMIT;",

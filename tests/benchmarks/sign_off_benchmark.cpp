@@ -15,7 +15,7 @@
 namespace cw::test {
 namespace {
 
-constexpr int kEntries = 2000;
+constexpr int kEntries = 8000;
 constexpr int kWindow = 100;
 
 struct Cost {

@@ -5,6 +5,7 @@
 #include <iostream>
 #include <sstream>
 
+#include "core/record/body_fields.h"
 #include "core/store/inspect.h"
 #include "tests/kill/child.h"
 #include "tests/support/fault_vfs.h"
@@ -20,8 +21,27 @@ using test::need;
 using test::SampleShop;
 using test::Unsynced;
 
+/// The fields that somebody states.
+class Stated {
+ public:
+  template <class T>
+  void operator()(std::string_view, const Derived<T>&) {}
+  template <class T>
+  void operator()(std::string_view, const AsAtUse<T>&) {}
+  template <class T>
+  void operator()(std::string_view key, const T& field) {
+    m_writer(key, field);
+  }
+  Json take() { return m_writer.take(); }
+
+ private:
+  FieldWriter m_writer;
+};
+
 std::string enterLine(const std::string& sign, const Body& body) {
-  Json line = bodyToJson(body);
+  Stated stated;
+  std::visit([&]<class T>(const T& b) { T::fields(b, stated); }, body);
+  Json line = stated.take();
   line.set("kind", kindOf(body)).set("by", sign);
   if (std::holds_alternative<SignedIn>(body)) line.set("pin", test::kPin);
   return canonical(line);

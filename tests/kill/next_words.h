@@ -1,7 +1,7 @@
 #pragma once
 #include <string>
 
-#include "core/record/job.h"
+#include "core/record/next.h"
 
 namespace cw::test {
 

@@ -6,6 +6,7 @@
 #include <map>
 #include <sstream>
 
+#include "core/record/next.h"
 #include "core/store/inspect.h"
 #include "tests/kill/child.h"
 #include "tests/kill/next_words.h"
@@ -84,8 +85,9 @@ class WindowVictim {
     m_jobs[job].heads[count] = head;
     word == "shown" ? ++m_acknowledged : ++m_resumed;
     // Signing in changes nothing of what is next; the first that a new window shows is what was left.
-    if (const auto left = m_next.find(job); word == "at" && left != m_next.end())
+    if (const auto left = m_next.find(job); word == "at" && left != m_next.end()) {
       EXPECT_EQ(next, left->second);
+    }
     m_next.erase(job);
   }
 

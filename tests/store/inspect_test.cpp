@@ -25,7 +25,7 @@ class InspectTest : public testing::Test {
     m_sealed = m_shop.startJob();
     if (const std::string refusal = m_shop.work(m_sealed); !refusal.empty())
       throw std::runtime_error(refusal);
-    need(m_shop->records().seal(m_sealed, m_shop.key(), "1.0"));
+    need(m_shop->records().seal(m_sealed, {"mira", std::string(test::kPin)}, m_shop.key(), "1.0"));
     need(m_shop->records().addAddendum(m_sealed, "wim", test::kPin, "The serial is S-101.", m_shop.key()));
     m_open = m_shop.startJob();
     m_shop.close();

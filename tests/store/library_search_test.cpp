@@ -19,7 +19,8 @@ class ShippedSearch : public testing::Test {
  protected:
   std::vector<std::string> names(std::string_view typed, std::size_t most = 200) {
     std::vector<std::string> out;
-    for (const FoundRow& row : need(m_search.find(typed, most)))
+    const auto found = need(m_search.find(typed, most));
+    for (const FoundRow& row : found.rows)
       out.push_back(m_search.entries()[static_cast<std::size_t>(row.number)].name);
     return out;
   }
@@ -61,7 +62,7 @@ TEST_F(ShippedSearch, TakesTheShopsSpellings) {
 }
 
 TEST_F(ShippedSearch, PutsTheNearestFirst) {
-  const auto found = need(m_search.find("M8", 200));
+  const auto found = need(m_search.find("M8", 200)).rows;
   EXPECT_TRUE(std::is_sorted(found.begin(), found.end(), [](const FoundRow& a, const FoundRow& b) {
     return std::pair(a.distance, a.number) < std::pair(b.distance, b.number);
   }));

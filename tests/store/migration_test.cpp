@@ -4,6 +4,8 @@
 #include <regex>
 
 #include "core/base/resource.h"
+#include "core/record/next.h"
+#include "core/record/verify.h"
 #include "core/store/database.h"
 #include "core/store/inspect.h"
 #include "tests/support/matchers.h"
@@ -38,7 +40,25 @@ class FileOfVersion : public testing::TestWithParam<const char*> {
   SteppingClock m_clock{*parseRfc3339("2026-06-01T12:00:00Z"), std::chrono::seconds(1)};
 };
 
-INSTANTIATE_TEST_SUITE_P(Released, FileOfVersion, testing::Values("0001", "0002"));
+INSTANTIATE_TEST_SUITE_P(Released, FileOfVersion, testing::Values("0001", "0002", "0003_trial"));
+
+TEST(TrialRecord, VerifiesByItsBytesAndSaysWhatItIs) {
+  TemporaryFolder folder;
+  test::sqlite(folder / "shop.clampwright", dump("0003_trial"));
+  SteppingClock clock(*parseRfc3339("2026-06-01T12:00:00Z"), std::chrono::seconds(1));
+  const auto shop = need(Shop::open(folder / "shop.clampwright", clock));
+  JobQuery query;
+  query.states = {JobState::Sealed};
+  const auto sealed = need(shop->findJobs(query)).rows;
+  ASSERT_EQ(sealed.size(), 1u);
+  const std::string bytes = need(shop->records().bytes(sealed[0].job));
+  const Verification verified = verifyRecord(bytes, shop->identity().key);
+  EXPECT_TRUE(verified.good()) << testing::PrintToString(verified.problems.size());
+  EXPECT_TRUE(verified.trial);
+  EXPECT_TRUE((*shop->ledger().job(sealed[0].job))->finished);
+  EXPECT_THAT(shop->records().dispose(sealed[0].job, {"lena", clock.now(), "kept ten years"}), IsOk());
+  EXPECT_THAT(need(inspectFile(folder / "shop.clampwright")), testing::IsEmpty());
+}
 
 /// The first version's.
 class OldFile : public testing::Test {
@@ -76,14 +96,31 @@ TEST_P(FileOfVersion, KeepsEveryRow) {
   EXPECT_EQ(RawSqlite(m_file).ask(kRows), before);
   JobQuery query;
   query.words = "cover";
-  const auto jobs = need(shop->findJobs(query));
-  ASSERT_EQ(jobs.size(), 1u) << "the new index knows the old jobs";
+  const auto jobs = need(shop->findJobs(query)).rows;
+  ASSERT_EQ(std::to_string(jobs.size()), RawSqlite(m_file).ask("SELECT count(*) FROM job"))
+      << "the new index knows the old jobs";
   const Job& job = **shop->ledger().job(jobs[0].job);
-  EXPECT_EQ(next(job).stage, Stage::HandStart);
-  need(shop->ledger().signIn(job.id, "mira", test::kPin, Id::make(m_clock.now())));
-  EXPECT_THAT(
-      shop->ledger().append(job.id, {Id::make(m_clock.now()), "mira", {}, "", {}, HandStarted{"s5", 4, {}}}),
-      IsOk());
+  EXPECT_TRUE(job.isTrial());
+  EXPECT_EQ(next(job).stage,
+            GetParam() == std::string("0003_trial") ? Stage::TightenPosition : Stage::HandStart);
+}
+
+TEST_P(FileOfVersion, ItsOpenJobTakesNothingButItsCallingOff) {
+  const auto shop = need(Shop::open(m_file, m_clock));
+  const Id job = need(shop->findJobs({})).rows.at(0).job;
+  const auto say = [&](Body body) {
+    Draft draft;
+    draft.id = Id::make(m_clock.now()), draft.enteredBy = "mira", draft.body = std::move(body);
+    return shop->ledger().append(job, draft, {{"mira", std::string(test::kPin)}});
+  };
+  for (const Body& body : {Body(SignedIn{}), Body(HandStarted{"s5", 4, {}}), Body(Finished{}),
+                           Body(Paused{"", false, "", ""}), Body(TakenApart{"s1", "weeps"})})
+    EXPECT_THAT(say(body), FailsWith(ErrorCode::NotPermitted, testing::HasSubstr("call it off")))
+        << kindOf(body);
+  EXPECT_THAT(say(CalledOff{"begun by the trial version"}), IsOk());
+  EXPECT_EQ(need(shop->findJobs({})).rows.at(0).state, JobState::CalledOff);
+  EXPECT_THAT(say(CalledOff{"once more"}), FailsWith(ErrorCode::OutOfTurn));
+  EXPECT_THAT(need(inspectFile(m_file)), testing::IsEmpty());
 }
 
 TEST_F(OldFile, LeavesADatedCopyOfItself) {

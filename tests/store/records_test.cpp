@@ -21,7 +21,7 @@ class RecordsTest : public testing::Test {
   }
   Id sealedJob() {
     const Id job = finishedJob();
-    need(records().seal(job, m_shop.key(), "1.0"));
+    need(records().seal(job, {"mira", std::string(test::kPin)}, m_shop.key(), "1.0"));
     return job;
   }
   Result<std::string> add(const Id& job, const std::string& text) {
@@ -35,7 +35,8 @@ class RecordsTest : public testing::Test {
 
 TEST_F(RecordsTest, AreSealedAndVerify) {
   const Id job = finishedJob();
-  const std::string record = need(records().seal(job, m_shop.key(), "1.0"));
+  const std::string record =
+      need(records().seal(job, {"mira", std::string(test::kPin)}, m_shop.key(), "1.0"));
   EXPECT_TRUE(verifyRecord(record, publicOf(m_shop.key())).good());
   m_shop.reopen();
   EXPECT_EQ(need(records().bytes(job)), record);
@@ -43,18 +44,22 @@ TEST_F(RecordsTest, AreSealedAndVerify) {
 
 TEST_F(RecordsTest, AreSealedOnce) {
   const Id job = sealedJob();
-  EXPECT_THAT(records().seal(job, m_shop.key(), "1.0"), FailsWith(ErrorCode::AlreadyDone));
+  EXPECT_THAT(records().seal(job, {"mira", std::string(test::kPin)}, m_shop.key(), "1.0"),
+              FailsWith(ErrorCode::AlreadyDone));
 }
 
 TEST_F(RecordsTest, OnlyAFinishedJobIsSealed) {
   const Id job = m_shop.startJob();
-  EXPECT_THAT(records().seal(job, m_shop.key(), "1.0"), FailsWith(ErrorCode::OutOfTurn));
+  EXPECT_THAT(records().seal(job, {"mira", std::string(test::kPin)}, m_shop.key(), "1.0"),
+              FailsWith(ErrorCode::OutOfTurn));
   EXPECT_THAT(records().bytes(job), FailsWith(ErrorCode::NotFound));
-  EXPECT_THAT(records().seal(m_shop.newId(), m_shop.key(), "1.0"), FailsWith(ErrorCode::NotFound));
+  EXPECT_THAT(records().seal(m_shop.newId(), {"mira", std::string(test::kPin)}, m_shop.key(), "1.0"),
+              FailsWith(ErrorCode::NotFound));
 }
 
 TEST_F(RecordsTest, OnlyTheShopsOwnKeySeals) {
-  EXPECT_THAT(records().seal(finishedJob(), makeKey(), "1.0"), FailsWith(ErrorCode::NotPermitted));
+  EXPECT_THAT(records().seal(finishedJob(), {"mira", std::string(test::kPin)}, makeKey(), "1.0"),
+              FailsWith(ErrorCode::NotPermitted));
 }
 
 TEST_F(RecordsTest, ASealedJobTakesNoMoreEntries) {
@@ -66,7 +71,7 @@ TEST_F(RecordsTest, TakeAddendaInOrder) {
   const Id job = sealedJob();
   need(add(job, "The serial is S-101."));
   need(add(job, "The hours were 421."));
-  const auto addenda = need(records().addenda(job));
+  const auto addenda = need(records().files(job)).addenda;
   ASSERT_EQ(addenda.size(), 2u);
   EXPECT_EQ(need(readAddendum(addenda[1])).text, "The hours were 421.");
   EXPECT_TRUE(verifyAddenda(need(records().bytes(job)), addenda, publicOf(m_shop.key())).good());
@@ -78,7 +83,7 @@ TEST_F(RecordsTest, AddendaNeedAPinATextAndARecord) {
   EXPECT_THAT(add(job, " \n"), FailsWith(ErrorCode::InvalidInput));
   EXPECT_THAT(records().addAddendum(job, "wim", kPin, "x", makeKey()), FailsWith(ErrorCode::NotPermitted));
   EXPECT_THAT(add(m_shop.startJob(), "x"), FailsWith(ErrorCode::NotFound));
-  EXPECT_TRUE(need(records().addenda(job)).empty());
+  EXPECT_TRUE(need(records().files(job)).addenda.empty());
 }
 
 TEST_F(RecordsTest, AreDisposedOfByALeadWithAReason) {
@@ -91,7 +96,7 @@ TEST_F(RecordsTest, AreDisposedOfByALeadWithAReason) {
   EXPECT_THAT(records().bytes(job), FailsWith(ErrorCode::NotFound));
   EXPECT_THAT(m_shop->ledger().refresh(job),
               FailsWith(ErrorCode::NotFound, HasSubstr("disposed of by lena")));
-  const auto rows = need(m_shop->findJobs({}));
+  const auto rows = need(m_shop->findJobs({})).rows;
   ASSERT_EQ(rows.size(), 1u);
   EXPECT_EQ(rows[0].state, JobState::Disposed);
 }
@@ -115,9 +120,10 @@ TEST_F(RecordsTest, AreFoundByWhatTheyAreAbout) {
   begin.start.machine = "P-2";
   begin.start.model = "Süd pump";
   begin.start.serial = "S-200";
+  begin.start.fitAllowedBy = "lena", begin.start.fitReason = "the same cover";
   need(m_shop->ledger().start(begin));
   const Id sealed = sealedJob();
-  const auto found = [&](const JobQuery& query) { return idsOf(need(m_shop->findJobs(query))); };
+  const auto found = [&](const JobQuery& query) { return idsOf(need(m_shop->findJobs(query)).rows); };
   using testing::ElementsAre;
   JobQuery query;
   EXPECT_THAT(found(query), ElementsAre(sealed, begin.job)) << "the latest first";
@@ -136,7 +142,7 @@ TEST_F(RecordsTest, AreFoundByWhatTheyAreAbout) {
   query.tool = "T-07";
   EXPECT_THAT(found(query), ElementsAre(sealed));
   query = {};
-  query.state = JobState::Open;
+  query.states = {JobState::Open};
   EXPECT_THAT(found(query), ElementsAre(begin.job));
   query = {};
   query.sheet = test::sampleSheet().id;
@@ -144,15 +150,34 @@ TEST_F(RecordsTest, AreFoundByWhatTheyAreAbout) {
   EXPECT_THAT(found(query), ElementsAre(sealed));
 }
 
+TEST_F(RecordsTest, AListThatIsCutSaysOfHowMany) {
+  const Id sealed = sealedJob();
+  for (int job = 0; job < 12; ++job) m_shop.startJob();
+  JobQuery query;
+  query.most = 5;
+  const auto all = need(m_shop->findJobs(query));
+  EXPECT_EQ(all.rows.size(), 5u);
+  EXPECT_EQ(all.total, 13u);
+  EXPECT_TRUE(all.cut());
+  query.states = {JobState::Finished, JobState::Sealed, JobState::Disposed};
+  const auto finished = need(m_shop->findJobs(query));
+  EXPECT_THAT(idsOf(finished.rows), testing::ElementsAre(sealed)) << "however many newer ones are open";
+  EXPECT_FALSE(finished.cut());
+  query.states = {JobState::Open};
+  query.words = "test";
+  EXPECT_EQ(need(m_shop->findJobs(query)).total, 12u);
+}
+
 TEST_F(RecordsTest, AreFoundByBeginningsOfWords) {
   Beginning begin = m_shop.beginning();
   begin.start.workOrder = "WO-4711";
   begin.start.model = "Süd pump \"big\" AND";
+  begin.start.fitAllowedBy = "lena", begin.start.fitReason = "the same cover";
   need(m_shop->ledger().start(begin));
   const auto count = [&](const std::string& words) {
     JobQuery query;
     query.words = words;
-    return need(m_shop->findJobs(query)).size();
+    return need(m_shop->findJobs(query)).total;
   };
   EXPECT_EQ(count("47"), 1u);
   EXPECT_EQ(count("sud pum"), 1u) << "accents do not count";
@@ -169,7 +194,7 @@ TEST_F(RecordsTest, AreFoundByDate) {
   const auto count = [&](std::optional<Moment> from, std::optional<Moment> to) {
     JobQuery query;
     query.from = from, query.to = to;
-    return need(m_shop->findJobs(query)).size();
+    return need(m_shop->findJobs(query)).total;
   };
   EXPECT_EQ(count(before, after), 1u);
   EXPECT_EQ(count(after, std::nullopt), 0u);
@@ -179,7 +204,7 @@ TEST_F(RecordsTest, AreFoundByDate) {
 TEST_F(RecordsTest, AreListedWithTheirState) {
   const Id job = sealedJob();
   need(add(job, "The serial is S-101."));
-  const JobRow row = need(m_shop->findJobs({})).front();
+  const JobRow row = need(m_shop->findJobs({})).rows.front();
   EXPECT_EQ(row.state, JobState::Sealed);
   EXPECT_EQ(row.workOrder, "WO 1");
   EXPECT_EQ(row.title, "Close the test cover");

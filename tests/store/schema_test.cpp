@@ -17,7 +17,7 @@ class Guarded : public testing::Test {
   Guarded() {
     const Id done = m_shop.startJob();
     if (const std::string refusal = m_shop.work(done); !refusal.empty()) throw std::runtime_error(refusal);
-    need(m_shop->records().seal(done, m_shop.key(), "test"));
+    need(m_shop->records().seal(done, {"mira", std::string(test::kPin)}, m_shop.key(), "test"));
     need(m_shop->records().addAddendum(done, "wim", test::kPin, "The serial is S-101.", m_shop.key()));
     need(m_shop->library().import(
         "designation,diameter,pitch,threads_per_inch,stress_area,unit,known,source,author,note\n"

@@ -36,6 +36,14 @@ TEST_F(SheetsTest, KeepTheExactBytes) {
   EXPECT_EQ(row.digest, hex(sha256(odd)));
 }
 
+TEST_F(SheetsTest, TakeNoTextThatTurnsRoundOrSteersAScreen) {
+  m_sheet.steps[0].warnings = {"Hot\u202e oil."};
+  const auto refused = sheets().saveDraft(bytes(), by("tilda"));
+  EXPECT_THAT(refused,
+              FailsWith(ErrorCode::InvalidInput, testing::HasSubstr("steps[0].warnings[0]: there is")));
+  EXPECT_THAT(sheets().find(m_sheet.id, "B"), FailsWith(ErrorCode::NotFound));
+}
+
 TEST_F(SheetsTest, ADraftIsSavedOverAndOver) {
   need(sheets().saveDraft(bytes(), by("tilda")));
   m_sheet.title = "Close the cover, better";
@@ -124,8 +132,8 @@ TEST_F(SheetsTest, AreListedWithTheirStatus) {
   const auto rows = need(sheets().all());
   ASSERT_EQ(rows.size(), 2u);
   EXPECT_EQ(rows[0].revision, "A");
-  EXPECT_EQ(word(rows[0].status), "issued");
-  EXPECT_EQ(word(rows[1].status), "in-review");
+  EXPECT_EQ(wordOf(rows[0].status), "issued");
+  EXPECT_EQ(wordOf(rows[1].status), "in-review");
 }
 
 TEST_F(SheetsTest, RememberWhoDidWhatWhen) {

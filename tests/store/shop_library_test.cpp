@@ -34,10 +34,11 @@ class OwnRows : public testing::Test {
   }
   std::vector<std::string> names(const std::string& typed) {
     std::vector<std::string> out;
-    for (const LibraryHit& hit : need(library().find(typed, 100))) out.push_back(hit.entry.name);
+    const auto found = need(library().find(typed, 100));
+    for (const LibraryHit& hit : found.rows) out.push_back(hit.entry.name);
     return out;
   }
-  std::int64_t rowOf(const std::string& typed) { return need(library().find(typed, 1)).at(0).shopRow; }
+  std::int64_t rowOf(const std::string& typed) { return need(library().find(typed, 1)).rows.at(0).shopRow; }
   std::string count(const std::string& table) {
     return RawSqlite(m_shop.file()).ask("SELECT count(*) FROM " + table);
   }
@@ -174,9 +175,9 @@ TEST_F(OwnRows, MayRestOnAThreadOfTheShop) {
 TEST_F(OwnRows, StandAmongTheShippedOnesByNearness) {
   need(library().import(kThreads + "M8x0.8,8,0.8,,,mm,seen,drawing,Lena,\n", by("lena")));
   const LibrarySearch shipped = need(LibrarySearch::of(shippedCatalogue().rows()));
-  const auto hits = need(findInLibrary(shipped, &library(), "M8x", 100));
+  const auto hits = need(findInLibrary(shipped, &library(), "M8x", 100)).rows;
   ASSERT_THAT(hits, SizeIs(testing::Ge(3u)));
-  EXPECT_EQ(need(findInLibrary(shipped, &library(), "M8x0.8", 1)).at(0).entry.name, "M8x0.8");
+  EXPECT_EQ(need(findInLibrary(shipped, &library(), "M8x0.8", 1)).rows.at(0).entry.name, "M8x0.8");
   EXPECT_EQ(hits.front().entry.name, "M8x1") << "the shipped ones first";
 }
 

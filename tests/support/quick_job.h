@@ -1,4 +1,5 @@
 #pragma once
+#include "core/record/next.h"
 #include "tests/support/quick_joint.h"
 #include "tests/support/sample_shop.h"
 
@@ -36,7 +37,7 @@ inline Id sealedQuickJoint(SampleShop& shop) {
   say(HandStarted{"", 6, {}});
   say(ConditionConfirmed{"", "oiled"});
   say(setTo("10.5"));
-  say(PassCounted{"", 0, 6});
+  say(counted("", 6));
   say(setTo("21"));
   for (int position = 0; position < 6; ++position) {
     Tightened pulled;
@@ -44,7 +45,7 @@ inline Id sealedQuickJoint(SampleShop& shop) {
     say(pulled);
   }
   say(Finished{});
-  need(shop->records().seal(job, shop.key(), "test"));
+  need(shop->records().seal(job, {"mira", std::string(kPin)}, shop.key(), "test"));
   return job;
 }
 

@@ -20,17 +20,11 @@ class Script {
     return m_bench.job().count();
   }
   int tighten(const std::string& step, const std::string& position, const std::string& read = "") {
-    Tightened pulled;
-    pulled.step = step;
-    pulled.position = position;
-    if (!read.empty()) pulled.known = Known::Read, pulled.reading = inLbf(read);
-    return say(pulled);
+    return say(read.empty() ? clicked(step, position) : test::read(step, position, inLbf(read)));
   }
   /// Says that the tightening entry `of` had read otherwise.
   int correctReading(int of, const std::string& read, const std::string& reason) {
-    auto pulled = std::get<Tightened>(m_bench.job().entries[static_cast<std::size_t>(of - 1)].entry.body);
-    pulled.reading = inLbf(read);
-    return say(Corrected{of, bodyToJson(pulled), reason});
+    return say(correction(of, "reading", toJson(inLbf(read)), reason));
   }
   void wait(std::chrono::seconds time) {
     Moment now = m_bench.clock().now();
@@ -66,16 +60,15 @@ inline Script eventfulJob(EventfulEntries& entries) {
   job.say(Applied{"s4", "B-77", "2026-12-31"});
   job.say(HandStarted{"s5", 3, {"4"}});
   job.say(SignedIn{}, "lena");
-  job.say(Repaired{"cover", "4", "thread chased", "burr at the first turn"}, "lena");
+  job.say(Repaired{"cover", "4", "thread chased", "burr at the first turn", {}}, "lena");
   job.say(HandStarted{"s5", 4, {}});
   job.say(ConditionConfirmed{"s5", "dry"});
-  job.say(ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""});
-  job.say(PassCounted{"s5", 1, 4});
-  entries.override = job.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "lena", "the other wrench is away"});
+  job.say(toolSet("s5", "T-07", inLbf("33")));
+  job.say(counted("s5", 4));
+  entries.override =
+      job.say(allowedTool(toolSet("s5", "T-08", inLbf("65")), "lena", "the other wrench is away"));
   job.say(SignedIn{}, "otto");
-  const auto witnessed = [](const char* tool) {
-    return Witnessed{"s5", Manner::Independent, {"setting"}, tool, inLbf("65"), std::nullopt, true};
-  };
+  const auto witnessed = [](const char* tool) { return settingSeen(tool, inLbf("65")); };
   entries.disagreement = job.say(witnessed("T-07"), "otto");
   job.say(witnessed("T-08"), "otto");
   entries.outside = job.tighten("s5", "1", "75");
@@ -89,25 +82,26 @@ inline Script eventfulJob(EventfulEntries& entries) {
   job.say(SignedIn{});
   job.say(Resumed{false});
   job.tighten("s5", "4");
-  job.say(CheckPassMade{"s5", 1, {"2"}});
-  job.say(CheckPassMade{"s5", 2, {}});
+  job.say(checkPass("s5", {"2"}));
+  job.say(checkPass("s5", {}));
   entries.apart = job.say(TakenApart{"s5", "a drip at position 2"});
   job.say(HandStarted{"s5", 4, {}});
   job.say(ConditionConfirmed{"s5", "dry"});
-  job.say(ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""});
-  job.say(PassCounted{"s5", 1, 4});
-  job.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""});
+  job.say(toolSet("s5", "T-07", inLbf("33")));
+  job.say(counted("s5", 4));
+  job.say(toolSet("s5", "T-07", inLbf("65")));
   job.say(SignedIn{}, "otto");
   job.say(witnessed("T-07"), "otto");
   for (const char* position : {"1", "3", "2", "4"}) {
     job.wait(std::chrono::seconds(15));
     job.tighten("s5", position);
   }
-  job.say(CheckPassMade{"s5", 1, {}});
+  job.say(checkPass("s5", {}));
+  job.say(SignedIn{}, "lena");
   entries.deviation =
       job.say(Deviated{"s6", "marks not painted", "no paint in the shop", "lena", {}, {}, {}});
   job.say(ActDone{"s1", true, "", ""});
-  job.say(Finished{"=all well"});
+  job.say(Finished{"=all well", "lena", "the marks can be painted later"});
   return job;
 }
 
@@ -130,18 +124,18 @@ inline Script ringJob(std::size_t count) {
   job.say(Applied{"s4", "B-77", "2026-12-31"});
   job.say(HandStarted{"s5", all, {}});
   job.say(ConditionConfirmed{"s5", "dry"});
-  job.say(ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""});
-  job.say(PassCounted{"s5", 1, all});
-  job.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""});
+  job.say(toolSet("s5", "T-07", inLbf("33")));
+  job.say(counted("s5", all));
+  job.say(toolSet("s5", "T-07", inLbf("65")));
   job.say(SignedIn{}, "otto");
-  job.say(Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), std::nullopt, true}, "otto");
+  job.say(settingSeen("T-07", inLbf("65")), "otto");
   for (const std::string& position : joint.order) {
     job.wait(std::chrono::seconds(12));
     job.tighten("s5", position, std::stoi(position) % 3 == 0 ? "66" : "");
   }
-  job.say(CheckPassMade{"s5", 1, {}});
-  job.say(Witnessed{"s6", Manner::Watched, {"marks"}, "", std::nullopt, std::nullopt, true}, "otto");
-  job.say(Finished{""});
+  job.say(checkPass("s5", {}));
+  job.say(marksSeen(), "otto");
+  job.say(Finished{});
   return job;
 }
 

@@ -4,7 +4,7 @@
 
 #include "core/procedure/sheet_file.h"
 #include "core/record/draft.h"
-#include "core/record/rules.h"
+#include "core/record/next.h"
 #include "core/record/seal.h"
 #include "core/units/parse.h"
 
@@ -12,6 +12,63 @@ namespace cw::test {
 
 inline StatedTorque inLbf(std::string digits) {
   return {std::move(digits), &kPoundInch};
+}
+
+// Bodies as somebody states them, without what the program works out.
+inline ToolSet toolSet(std::string step, std::string tool, StatedTorque setting) {
+  ToolSet out;
+  out.step = std::move(step), out.tool = std::move(tool), out.setting = std::move(setting);
+  return out;
+}
+inline PassCounted counted(std::string step, int count) {
+  PassCounted out;
+  out.step = std::move(step), out.count = count;
+  return out;
+}
+inline CheckPassMade checkPass(std::string step, std::vector<std::string> moved) {
+  CheckPassMade out;
+  out.step = std::move(step), out.moved = std::move(moved);
+  return out;
+}
+/// What the sheet's second person saw on the wrench before the final pass.
+inline Witnessed settingSeen(std::string tool, StatedTorque setting) {
+  Witnessed out;
+  out.step = "s5", out.manner = Manner::Independent, out.what = {"setting"};
+  out.tool = std::move(tool), out.setting = std::move(setting);
+  return out;
+}
+inline GapsRead gapsOf(const std::vector<const char*>& millimetres) {
+  GapsRead out;
+  out.step = "s5";
+  for (const char* each : millimetres) out.gaps.push_back({each, &kMillimetre});
+  return out;
+}
+
+inline Witnessed marksSeen() {
+  Witnessed out;
+  out.step = "s6", out.what = {"marks"};
+  return out;
+}
+/// A wrench that is refused, used by `lead`'s word.
+inline ToolSet allowedTool(ToolSet set, std::string lead, std::string reason) {
+  set.allowedBy = std::move(lead), set.reason = std::move(reason);
+  return set;
+}
+/// A correction as a line states it: only the fields that were wrong.
+inline Corrected correction(int of, std::string_view field, Json value, std::string reason = "a slip") {
+  Json now;
+  now.set(std::string(field), std::move(value));
+  return {of, std::move(now), std::move(reason)};
+}
+inline Tightened clicked(std::string step, std::string position) {
+  Tightened out;
+  out.step = std::move(step), out.position = std::move(position);
+  return out;
+}
+inline Tightened read(std::string step, std::string position, StatedTorque reading) {
+  Tightened out = clicked(std::move(step), std::move(position));
+  out.known = Known::Read, out.reading = std::move(reading);
+  return out;
 }
 
 /// A small sheet of every step kind: four screws at 50, 60 to 70 in·lbf, two passes and a check pass of at
@@ -112,6 +169,14 @@ inline std::vector<TorqueTool> sampleTools() {
   return {wrench, overdue};
 }
 
+/// Deviation that leaves a step out or does it otherwise, with no torque of its own.
+inline Deviated otherwise(std::string step, std::string lead) {
+  Deviated out;
+  out.step = std::move(step), out.allowedBy = std::move(lead);
+  out.what = "done otherwise", out.reason = "the part is worn";
+  return out;
+}
+
 /// A job at a bench of its own: says what is done and moves the clock by a second each time.
 class Bench {
  public:
@@ -124,40 +189,53 @@ class Bench {
 
   Job& job() { return m_job; }
   ShopFloor floor() const { return {m_people, m_tools}; }
-  const std::vector<Person>& people() const { return m_people; }
-  const std::vector<TorqueTool>& tools() const { return m_tools; }
   SteppingClock& clock() { return m_clock; }
 
-  /// Judges and, if allowed, takes in what `sign` says.
-  Result<void> say(const std::string& sign, Body body) {
-    const Entry entry = entryOf(sign, std::move(body));
-    CW_CHECK(mayAppend(m_job, entry, floor()));
-    apply(m_job, entry);
+  /// Judges and, if allowed, takes in what `sign` says, who gives the PIN to start and to sign in.
+  Result<void> say(const std::string& sign, Body body) { return say(draftOf(sign, std::move(body))); }
+  Result<void> say(Body body) { return say("mira", std::move(body)); }
+  /// The same of a draft; `withPin`: who else gives a PIN for it.
+  Result<void> say(const Draft& draft, std::set<std::string> withPin = {}) {
+    CW_TRY(entry, entryOf(draft, std::move(withPin)));
+    CW_TRY(judged, judge(m_job, std::move(entry), From::Line));
+    apply(m_job, std::move(judged));
     return {};
   }
-  Result<void> say(Body body) { return say("mira", std::move(body)); }
 
-  Entry entryOf(const std::string& sign, Body body) {
+  Draft draftOf(const std::string& sign, Body body) {
     Draft draft;
     // A counter in the random part keeps the hashes of a test the same in every run.
     draft.id = *Id::parse("01900000-0000-7000-8000-" + hex(sha256(std::to_string(++m_ids))).substr(0, 12));
     draft.enteredBy = sign;
     draft.body = std::move(body);
-    return compose(m_job, draft, floor(), m_clock.now());
+    return draft;
+  }
+  Result<Entry> entryOf(const Draft& draft, std::set<std::string> withPin = {}) {
+    if (std::holds_alternative<SignedIn>(draft.body) || std::holds_alternative<JobStarted>(draft.body))
+      withPin.insert(draft.enteredBy);
+    // A lead who signed in is here, and gives the PIN for each word.
+    for (const std::string& sign : namedIn(draft.body).people)
+      if (sign != draft.enteredBy && m_job.signedIn.contains(sign)) withPin.insert(sign);
+    return compose(m_job, draft, floor(), {std::move(withPin), m_job.signedIn}, m_clock.now());
   }
 
   Result<void> start() {
     JobStarted started;
     started.workOrder = "WO 1";
     started.machine = "P-1";
-    started.sheetDigest = hex(sha256(m_job.sheetBytes));
+    started.model = "Test pump";
+    started.registered.value = true;
     return say(started);
   }
 
   /// Everything up to and including the given step; "" for all, finished. Empty if all was allowed.
   std::string workThrough(const std::string& lastStep);
 
-  SealContext context() { return {"Test shop", "0.0", m_people, m_tools, m_clock.now()}; }
+  SealContext context() {
+    return {"Test shop", "0.0", {"mira", "Mira Sol", {Role::Technician}, false, Vouch::Pin}, m_clock.now()};
+  }
+  std::vector<Person>& people() { return m_people; }
+  std::vector<TorqueTool>& tools() { return m_tools; }
 
  private:
   SteppingClock m_clock;
@@ -179,21 +257,16 @@ inline std::string Bench::workThrough(const std::string& lastStep) {
   add(Applied{"s4", "B-77", "2026-12-31"});
   add(HandStarted{"s5", 4, {}});
   add(ConditionConfirmed{"s5", "dry"});
-  add(ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""});
-  add(PassCounted{"s5", 1, 4});
-  add(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""});
+  add(toolSet("s5", "T-07", inLbf("33")));
+  add(counted("s5", 4));
+  add(toolSet("s5", "T-07", inLbf("65")));
   add(SignedIn{}, "otto");
-  add(Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), std::nullopt, true}, "otto");
-  for (const char* position : {"1", "3", "2", "4"}) {
-    Tightened pulled;
-    pulled.step = "s5";
-    pulled.position = position;
-    add(pulled);
-  }
-  add(CheckPassMade{"s5", 1, {"2"}});
-  add(CheckPassMade{"s5", 2, {}});
-  add(Witnessed{"s6", Manner::Watched, {"marks"}, "", std::nullopt, std::nullopt, true}, "otto");
-  add(Finished{"all well"});
+  add(settingSeen("T-07", inLbf("65")), "otto");
+  for (const char* position : {"1", "3", "2", "4"}) add(clicked("s5", position));
+  add(checkPass("s5", {"2"}));
+  add(checkPass("s5", {}));
+  add(marksSeen(), "otto");
+  add(Finished{"all well", {}, {}});
   if (m_job.entries.empty())
     if (auto started = start(); !started) return sentence(started.error());
   for (auto& [sign, body] : all) {
@@ -202,6 +275,32 @@ inline std::string Bench::workThrough(const std::string& lastStep) {
     if (auto said = say(sign, std::move(body)); !said) return sentence(said.error());
   }
   return {};
+}
+
+/// The sample's four steps, then its cover up to the moment before the first pull, in turn with `hold` looked
+/// at.
+inline std::string untilThePulls(Bench& bench) {
+  if (auto refused = bench.workThrough("s4"); !refused.empty()) return refused;
+  for (const Body& body : std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                                            toolSet("s5", "T-07", inLbf("33")), counted("s5", 4),
+                                            toolSet("s5", "T-07", inLbf("65"))})
+    if (const auto said = bench.say(body); !said) return sentence(said.error());
+  if (const auto in = bench.say("otto", SignedIn{}); !in) return sentence(in.error());
+  const auto seen = bench.say("otto", settingSeen("T-07", inLbf("65")));
+  return seen ? std::string() : sentence(seen.error());
+}
+
+/// Sequence of the last entry of a kind that holds a field of that value; 0 if there is none.
+inline int entryOfKind(const Job& job, std::string_view kind, std::string_view field = {},
+                       const Json& value = {}) {
+  int out = 0;
+  for (const Kept& kept : job.entries) {
+    const Json body = bodyToJson(kept.entry.body);
+    const Json* found = body.find(std::string(field));
+    if (kindOf(kept.entry.body) == kind && (field.empty() || (found != nullptr && *found == value)))
+      out = kept.entry.sequence;
+  }
+  return out;
 }
 
 }  // namespace cw::test

@@ -100,7 +100,7 @@ class SampleShop {
   Result<Receipt> say(const Id& job, const std::string& sign, Body body) {
     const bool signsIn = std::holds_alternative<SignedIn>(body);
     return m_shop->ledger().append(job, draft(sign, std::move(body)),
-                                   signsIn ? std::optional(std::string(kPin)) : std::nullopt);
+                                   signsIn ? Pins{{sign, std::string(kPin)}} : Pins{});
   }
   /// The sample job up to and including a step; "" to its end. Empty if all was taken.
   std::string work(const Id& job, const std::string& lastStep = "") {

@@ -83,13 +83,32 @@ class AtTheBench : public testing::TestWithParam<Scheme> {
     key(Qt::Key_Return);
     ASSERT_EQ(run().stage(), Stage::HandStart);
   }
-  void secondPerson(const char* setting) {
-    type("signField", "otto");
-    type("pinField", "2468");
+  void press(const char* button) {
+    auto* found = visible<QPushButton>(button);
+    found->setFocus();
+    QTest::keyClick(found, Qt::Key_Space);
+  }
+  void chooseWay(const char* way) {
+    press("troubleButton");
+    auto* choice = visible<QComboBox>("wayChoice");
+    ASSERT_NE(choice->findData(QLatin1String(way)), -1) << way << " is not offered";
+    choice->setCurrentIndex(choice->findData(QLatin1String(way)));
+  }
+  void enterIn(const char* field) { QTest::keyClick(visible<QLineEdit>(field), Qt::Key_Return); }
+  /// What the second person sees; without a setting, that the one thing asked is so.
+  void fillSecondPerson(const char* setting) {
+    press("independentButton");
     if (*setting != '\0') {
       type("toolField", "T-07");
       type("settingField", setting);
+    } else {
+      press("soButton1");
     }
+    type("signField", "otto");
+    type("pinField", "2468");
+  }
+  void secondPerson(const char* setting) {
+    fillSecondPerson(setting);
     key(Qt::Key_Return);
   }
 

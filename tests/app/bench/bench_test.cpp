@@ -21,7 +21,7 @@ TEST_P(BenchTest, AWholeJobByKeyboardAlone) {
   key(Qt::Key_Return);
   ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal);
   picture("witness");
-  secondPerson("65");
+  secondPerson("65 in-lb");
   ASSERT_EQ(run().stage(), Stage::TightenPosition) << said();
   key(Qt::Key_Space);
   picture("position");
@@ -62,7 +62,19 @@ TEST_P(BenchTest, TheKeyboardIsWhereAStepWantsSomething) {
   QTest::keyClicks(m_bench->focusWidget(), QStringLiteral("B-77"));
   for (int i = 0; i < 6; ++i) key(Qt::Key_Return);
   ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal);
-  EXPECT_EQ(holder(), "signField") << "no stray Enter changes how the second person looked";
+  EXPECT_EQ(holder(), "toolField") << "no stray Enter changes how the second person looked";
+}
+
+TEST_P(BenchTest, APauseSignsNoReasonThatNobodyGave) {
+  start();
+  QTest::mouseClick(visible<QPushButton>("pauseButton"), Qt::LeftButton);
+  const Job& paused =
+      *test::need(m_sample->ledger().job(test::need(m_sample->findJobs({})).rows.front().job));
+  EXPECT_EQ(std::get<Paused>(paused.last()->body), Paused{});
+  QTest::mouseClick(visible<QPushButton>("openJobButton"), Qt::LeftButton);
+  QTest::mouseClick(visible<QPushButton>("goOnButton"), Qt::LeftButton);
+  EXPECT_THAT(fromQt(visible<QLabel>("pausedText")->text()),
+              testing::ContainsRegex("Paused by Mira Sol at [^\n]*[0-9]\\."));
 }
 
 TEST_P(BenchTest, AHeldKeyCountsOnce) {
@@ -82,10 +94,8 @@ TEST_P(BenchTest, AWrongPinAndTheSamePersonAreRefusedInASentence) {
   for (int i = 0; i < 5; ++i) key(Qt::Key_Return);
   ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal);
   const int before = job().count();
-  type("signField", "otto");
+  fillSecondPerson("65 in-lb");
   type("pinField", "9999");
-  type("toolField", "T-07");
-  type("settingField", "65");
   key(Qt::Key_Return);
   EXPECT_THAT(said(), testing::HasSubstr("PIN"));
   picture("wrong_pin");
@@ -94,13 +104,13 @@ TEST_P(BenchTest, AWrongPinAndTheSamePersonAreRefusedInASentence) {
   key(Qt::Key_Return);
   EXPECT_THAT(said(), testing::HasSubstr("cannot be the second person"));
   EXPECT_EQ(job().count(), before);
-  EXPECT_EQ(visible<QLineEdit>("settingField")->text(), QStringLiteral("65"));  // nothing typed is lost
+  EXPECT_EQ(visible<QLineEdit>("settingField")->text(), QStringLiteral("65 in-lb"));  // nothing typed is lost
 }
 
 TEST_P(BenchTest, AReadingTenTimesOffIsRefused) {
   walkToTighten();
   for (int i = 0; i < 5; ++i) key(Qt::Key_Return);
-  secondPerson("65");
+  secondPerson("65 in-lb");
   ASSERT_EQ(run().stage(), Stage::TightenPosition) << said();
   QTest::keyClicks(&run(), QStringLiteral("650"));
   key(Qt::Key_Return);
@@ -112,7 +122,7 @@ TEST_P(BenchTest, AReadingTenTimesOffIsRefused) {
 TEST_P(BenchTest, PausingAndResumingReturnsToTheExactPosition) {
   walkToTighten();
   for (int i = 0; i < 5; ++i) key(Qt::Key_Return);
-  secondPerson("65");
+  secondPerson("65 in-lb");
   key(Qt::Key_Space);
   const Next before = next(job());
   const Id id = job().id;

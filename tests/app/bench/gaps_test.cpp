@@ -82,7 +82,7 @@ TEST_P(GapsAtTheBench, ThatCannotBeBroughtEvenAreLetBeByALeadWithTheirPin) {
   type("leadField", "lena");
   type("reasonField", "the flange is bent");
   key(Qt::Key_Return);
-  EXPECT_THAT(said(), HasSubstr("PIN of the lead is missing"));
+  EXPECT_THAT(said(), HasSubstr("he PIN of Lena Fjord is missing"));
   type("leadPinField", "2468");
   key(Qt::Key_Return);
   EXPECT_EQ(std::get<GapsRead>(job().last()->body).allowedBy, "lena") << said();

@@ -77,7 +77,7 @@ TEST_P(QuickJointAtTheBench, ThatTheGuardStopsAsksForALead) {
   EXPECT_EQ(visible<QLineEdit>("printedField")->text(), QStringLiteral("60-70 ft-lb"));  // nothing is lost
   choose("leadChoice", QStringLiteral("Lena Fjord"));
   start();
-  EXPECT_THAT(formSaid(), testing::HasSubstr("PIN of the lead is missing"));
+  EXPECT_THAT(formSaid(), testing::HasSubstr("he PIN of Lena Fjord is missing"));
   type("leadPinField", "2468");
   start();
   EXPECT_THAT(formSaid(), testing::HasSubstr("reason"));

@@ -94,17 +94,15 @@ TEST_P(SmallWindow, ShowsEveryStageWhole) {
   ASSERT_EQ(run().stage(), Stage::WitnessBeforeFinal);
   expectFits("witness");
   m_window->activateWindow();
-  type("signField", "otto");
+  fillSecondPerson("65 in-lb");
   type("pinField", "0000");
-  type("toolField", "T-07");
-  type("settingField", "65");
-  auto* last = visible<QLineEdit>("settingField");
+  auto* last = visible<QLineEdit>("pinField");
   last->setFocus();
   QTest::keyClick(last, Qt::Key_Return);
   EXPECT_THAT(said(), testing::HasSubstr("not the PIN"));
   expectFits("witness_refused");
-  expectInView("settingField");  // the sentence takes room, but not where somebody types
-  secondPerson("65");
+  expectInView("pinField");  // the sentence takes room, but not where somebody types
+  secondPerson("65 in-lb");
   QTest::keyClicks(&run(), QStringLiteral("650"));
   key(Qt::Key_Return);  // refused: the sentence takes room too
   expectFits("refused");

@@ -20,7 +20,7 @@ class TroubleAtTheBench : public AtTheBench {
   void walkIntoThePass() {
     walkToTighten();
     for (int i = 0; i < 5; ++i) key(Qt::Key_Return);
-    secondPerson("65");
+    secondPerson("65 in-lb");
     key(Qt::Key_Space);
     ASSERT_EQ(run().stage(), Stage::TightenPosition) << said();
   }
@@ -165,10 +165,26 @@ TEST_P(TroubleAtTheBench, AnApprenticeWorksUnderASupervisor) {
   QComboBox* supervisor = visible<QComboBox>("supervisorChoice");
   supervisor->setCurrentIndex(supervisor->findData(QStringLiteral("mira")));
   type("pinField", "2468");
-  QTest::keyClick(visible<QLineEdit>("pinField"), Qt::Key_Return);
+  type("supervisorPinField", "1111");
+  enterIn("supervisorPinField");
+  EXPECT_THAT(fromQt(visible<QLabel>("saidText")->text()), HasSubstr("not the PIN"));
+  type("supervisorPinField", "2468");
+  picture("supervised");
+  enterIn("supervisorPinField");
   ASSERT_EQ(run().stage(), Stage::ReadWarnings);
   expectTaken(Qt::Key_Return);
   EXPECT_EQ(job().last()->supervisor, "mira");
+  EXPECT_EQ(job().last()->voucher("mira")->how, Vouch::Session);
+  QTest::mouseClick(visible<QPushButton>("pauseButton"), Qt::LeftButton);
+  QTest::mouseClick(visible<QPushButton>("openJobButton"), Qt::LeftButton);
+  QTest::mouseClick(visible<QPushButton>("goOnButton"), Qt::LeftButton);
+  ASSERT_EQ(run().stage(), Stage::Resume);
+  type("pinField", "2468");
+  EXPECT_FALSE(visible<QPushButton>("mainButton")->isEnabled()) << "the supervisor gives theirs too";
+  type("supervisorPinField", "2468");
+  picture("supervised_resume");
+  enterIn("supervisorPinField");
+  EXPECT_EQ(run().stage(), Stage::Act) << said();
 }
 
 INSTANTIATE_TEST_SUITE_P(Schemes, TroubleAtTheBench, testing::Values(Scheme::Light, Scheme::Dark),

@@ -54,6 +54,17 @@ TEST(DocumentView, FollowsAChangeOfPalette) {
   EXPECT_EQ(found(view, "stands").charFormat().foreground().color(), inkOf(paletteOf(Scheme::Dark)));
 }
 
+TEST(DocumentView, TakesATableWithoutRowsAtAnyWidth) {
+  Document empty = oneTable();
+  std::get<Table>(empty.sections.front().blocks.front()).rows.clear();
+  for (const int width : {60, 600}) {
+    DocumentView view;
+    view.resize(width, 400);
+    view.present(empty);
+    EXPECT_FALSE(found(view, "Entries").isNull()) << width;
+  }
+}
+
 TEST(DocumentView, DrawsAJoint) {
   Document with = oneTable();
   DocumentView view;

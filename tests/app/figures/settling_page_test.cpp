@@ -196,7 +196,7 @@ TEST_F(SettlingPageTest, OpensASettleFile) {
   const TemporaryFolder folder;
   const auto opened = [&](const std::string& text) {
     const std::string path = (folder.path() / "joint.json").string();
-    test::need(writeFile(path, text));
+    test::need(writeFile(path, text, Existing::Replaced));
     return page.openFile(toQt(path));
   };
   const std::string head = R"({"format":"clampwright.settle","version":1,"part":{"shape":"annulus",

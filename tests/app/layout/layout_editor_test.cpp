@@ -261,7 +261,7 @@ TEST_F(LayoutEditorTest, SavesWhatTheCommandLineReads) {
   choose("shapeChoice", 0);
   test::need(editor.openFile(path));
   EXPECT_EQ(points().size(), 7u);
-  test::need(writeFile(path.toStdString(), "{\"format\":\"other\"}"));
+  test::need(writeFile(path.toStdString(), "{\"format\":\"other\"}", Existing::Replaced));
   EXPECT_FALSE(editor.openFile(path).has_value());
   EXPECT_EQ(points().size(), 7u);
 }

@@ -75,7 +75,7 @@ class OwnLibrary : public LibraryDesk {
     sign(place, QStringLiteral("tilda"), pin);
   }
   bool knows(const char* grade) {
-    const Catalogue& catalogue = workspace.catalogue();
+    const Catalogue& catalogue = *test::need(workspace.catalogue());
     return catalogue.grade(grade, test::need(catalogue.thread("M10"))).has_value();
   }
   QString csvFile(const std::string& name, const std::string& text) {

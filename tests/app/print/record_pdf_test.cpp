@@ -3,14 +3,12 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <sys/resource.h>
-
-#include <QDir>
 #include <QFile>
 #include <QFontMetricsF>
 #include <QPdfWriter>
-#include <csignal>
 
+#include "core/record/pdf_seal.h"
+#include "core/report/record_document.h"
 #include "tests/app/print/read_pdf.h"
 #include "tests/support/matchers.h"
 #include "tests/support/report_job.h"
@@ -39,27 +37,6 @@ Printed printed(Script job, PageSize size = PageSize::A4) {
   out.pdf = recordPdf(out.content, {out.record, {}}, size);
   return out;
 }
-
-/// While it lives, no file of this process may grow beyond so many bytes: a disk that is full.
-class SmallestFiles {
- public:
-  explicit SmallestFiles(rlim_t bytes) {
-    m_handler = std::signal(SIGXFSZ, SIG_IGN);
-    getrlimit(RLIMIT_FSIZE, &m_before);
-    const rlimit now{bytes, m_before.rlim_max};
-    setrlimit(RLIMIT_FSIZE, &now);
-  }
-  ~SmallestFiles() {
-    setrlimit(RLIMIT_FSIZE, &m_before);
-    std::signal(SIGXFSZ, m_handler);
-  }
-  SmallestFiles(const SmallestFiles&) = delete;
-  SmallestFiles& operator=(const SmallestFiles&) = delete;
-
- private:
-  rlimit m_before{};
-  void (*m_handler)(int) = nullptr;
-};
 
 Script eventful() {
   EventfulEntries entries;
@@ -181,37 +158,34 @@ TEST(RecordPdf, ARemarkLongerThanAPageGoesOnOverleaf) {
   EXPECT_THAT(all, HasSubstr(content.entries.back().what));
 }
 
-TEST(WriteRecordPdf, SaysWhatIsWrongWithThePathAndLeavesNothing) {
-  const Printed job = printed(ringJob(4));
-  const std::string path = "/nowhere/at/all/record.pdf";
-  const auto written = writeRecordPdf(job.content, {job.record, {}}, path, PageSize::A4);
-  EXPECT_THAT(written, FailsWith(ErrorCode::ReadOnly, HasSubstr(path)));
-  EXPECT_FALSE(QFile::exists(QString::fromStdString(path)));
+TEST(RecordPdf, ThatIsUnsoundSaysSoAcrossEveryPageAndLosesNoneOfItsText) {
+  const Printed job = printed(eventful());
+  std::string altered = job.record;
+  altered.replace(altered.find("telephone"), 9, "telegraph");
+  const Verification found = verifyRecord(altered, publicOf(steadyKey()));
+  ASSERT_TRUE(found.firstBadEntry.has_value());
+  for (const PageSize size : {PageSize::A4, PageSize::Letter}) {
+    const QByteArray bytes = recordPdf(contentOf(*readRecord(altered), {}, plain), {altered, {}}, size,
+                                       unsoundStamp(found, plain));
+    const ReadPdf pdf(bytes);
+    ASSERT_GT(pdf.pages().size(), 3u);
+    for (const std::string& page : pdf.pages())
+      EXPECT_THAT(page,
+                  HasSubstr("THIS RECORD DOES NOT VERIFY: entry " + std::to_string(*found.firstBadEntry) +
+                            ": its hash does not follow from the entry before it"));
+    EXPECT_EQ(pdf.pages().size(),
+              ReadPdf(recordPdf(contentOf(*readRecord(altered), {}, plain), {}, size)).pages().size());
+  }
+  EXPECT_THAT(ReadPdf(job.pdf).all(), Not(HasSubstr("DOES NOT VERIFY")));
 }
 
-TEST(WriteRecordPdf, WritesWhatRecordPdfMakes) {
-  const Printed job = printed(ringJob(4));
-  QTemporaryDir folder;
-  const QString path = folder.filePath(QStringLiteral("record.pdf"));
-  ASSERT_THAT(writeRecordPdf(job.content, {job.record, {}}, path.toStdString(), PageSize::A4), IsOk());
-  QFile file(path);
-  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-  EXPECT_EQ(ReadPdf(file.readAll()).all(), ReadPdf(job.pdf).all());
-}
-
-TEST(WriteRecordPdf, LeavesTheOldFileWholeWhenThereIsNoRoom) {
-  const Printed job = printed(ringJob(4));
-  QTemporaryDir folder;
-  const QString path = folder.filePath(QStringLiteral("record.pdf"));
-  QFile old(path);
-  ASSERT_TRUE(old.open(QIODevice::WriteOnly));
-  old.write("old");
-  old.close();
-  const SmallestFiles limit(4096);
-  EXPECT_FALSE(writeRecordPdf(job.content, {job.record, {}}, path.toStdString(), PageSize::A4));
-  ASSERT_TRUE(old.open(QIODevice::ReadOnly));
-  EXPECT_EQ(old.readAll(), "old");
-  EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files).size(), 1);
+TEST(RecordPdf, ThatIsSignedReadsAsBefore) {
+  const Printed job = printed(eventful());
+  const std::string sealed = sealPdf(job.pdf.toStdString(), steadyKey());
+  EXPECT_EQ(readPdfSeal(sealed, publicOf(steadyKey())).state, PdfState::AsGivenOut);
+  const QByteArray bytes = QByteArray::fromStdString(sealed);
+  EXPECT_EQ(ReadPdf(bytes).all(), ReadPdf(job.pdf).all());
+  EXPECT_EQ(attachmentsIn(bytes), attachmentsIn(job.pdf));
 }
 
 }  // namespace

@@ -1,6 +1,13 @@
 #include "app/records/records_place.h"
 
+#include <QScrollBar>
+#include <QTextCursor>
+
+#include "app/fields/sign_form.h"
+#include "core/record/pdf_seal.h"
+#include "core/store/connection.h"
 #include "tests/app/desk_test.h"
+#include "tests/support/many_jobs.h"
 #include "tests/support/quick_job.h"
 
 namespace cw {
@@ -18,8 +25,12 @@ class Records : public DeskTest {
   }
   Id sealed() {
     const Id job = finished();
-    test::need(sample->records().seal(job, sample.key(), "test"));
+    test::need(sample->records().seal(job, {"mira", std::string(test::kPin)}, sample.key(), "test"));
     return job;
+  }
+  /// What somebody with a database shell does.
+  void sqlInShop(const std::string& statement) {
+    test::need(sample->database().connection().run(statement, {}));
   }
 };
 
@@ -54,6 +65,58 @@ TEST_F(Records, AreFoundByBeginningsOfWords) {
   EXPECT_THAT(said(place, "deskNothing").toStdString(), StartsWith("Nothing fits"));
 }
 
+TEST_F(Records, AreListedHoweverManyNewerJobsAreInProgress) {
+  sealed();
+  test::addJobs(sample.file(), 205);
+  open();
+  const RecordsPlace place(workspace, navigator);
+  EXPECT_EQ(rows(*place.page()), 1);
+  EXPECT_EQ(said(place, "deskCount").toStdString(), "1 listed");
+}
+
+TEST_F(Records, SayOfHowManyTheyAreTheLatest) {
+  const Id record = sealed();
+  test::addJobs(sample.file(), 203, true);
+  open();
+  const RecordsPlace place(workspace, navigator);
+  EXPECT_EQ(rows(*place.page()), 200);
+  EXPECT_THAT(said(place, "deskCount").toStdString(), HasSubstr("200 of 204"));
+  place.page()->search()->setText(QStringLiteral("P-1"));
+  EXPECT_EQ(said(place, "deskCount").toStdString(), "112 listed");
+  navigator.openRecord(record);
+  EXPECT_THAT(text(*place.page()).toStdString(), HasSubstr(record.text()))
+      << "a record that is wanted is shown, however old it is";
+}
+
+TEST_F(Records, TheChosenOneIsNotLaidOutAgainWhileSomebodyTypes) {
+  sealed(), sealed();
+  open();
+  RecordsPlace place(workspace, navigator);
+  place.page()->choose(1);
+  const std::string before = text(*place.page()).toStdString();
+  QTextCursor marked = place.page()->thing()->textCursor();
+  marked.movePosition(QTextCursor::NextWord, QTextCursor::KeepAnchor, 3);
+  place.page()->thing()->setTextCursor(marked);
+  press(place, "verifyButton");
+  for (const char* typed : {"t", "te", "tes", "test", "test c"}) {
+    place.page()->search()->setText(QLatin1String(typed));
+    EXPECT_TRUE(place.page()->thing()->textCursor().hasSelection()) << typed;
+    EXPECT_THAT(said(place).toStdString(), StartsWith("Yes.")) << "what was said of it still holds";
+  }
+  EXPECT_EQ(text(*place.page()).toStdString(), before);
+  place.page()->search()->setText(QStringLiteral("nothing"));
+  EXPECT_THAT(said(place, "deskNothing").toStdString(), StartsWith("Nothing fits"));
+}
+
+TEST_F(Records, SayThatThePeopleCannotBeReadWhereTheyWouldBeOffered) {
+  sealed();
+  open();
+  test::sqlite(sample.file(), "UPDATE person SET page = '{}' WHERE sign = 'mira'");
+  const RecordsPlace place(workspace, navigator);
+  press(place, "addendumButton");
+  EXPECT_THAT(said(place, "signSaid").toStdString(), HasSubstr("person mira"));
+}
+
 TEST_F(Records, AreFoundByTheToolThatIsNamedInThem) {
   sealed();
   open();
@@ -86,6 +149,11 @@ TEST_F(Records, AreSealedHereIfTheBenchDidNot) {
   ASSERT_TRUE(offers(place, "sealButton"));
   EXPECT_FALSE(offers(place, "verifyButton"));
   press(place, "sealButton");
+  EXPECT_TRUE(offers(place, "sealButton")) << "not before somebody says who they are";
+  sign(place, QStringLiteral("mira"), QStringLiteral("0000"));
+  EXPECT_FALSE(said(place, "signSaid").isEmpty());
+  EXPECT_TRUE(offers(place, "sealButton"));
+  sign(place, QStringLiteral("mira"), pin);
   EXPECT_THAT(said(place).toStdString(), StartsWith("Sealed."));
   EXPECT_FALSE(offers(place, "sealButton"));
   press(place, "verifyButton");
@@ -95,7 +163,7 @@ TEST_F(Records, AreSealedHereIfTheBenchDidNot) {
 TEST_F(Records, NameTheFirstBadEntryOfAnAlteredOne) {
   const Id job = sealed();
   open();
-  const JobRow row = test::need(workspace.shop().findJobs({})).front();
+  const JobRow row = test::need(workspace.shop().findJobs({})).rows.front();
   KeptRecord kept = test::need(keptRecord(workspace, row));
   const std::size_t at = kept.record.find("\"position\":\"3\"");
   ASSERT_NE(at, std::string::npos);
@@ -135,10 +203,83 @@ TEST_F(Records, AreSavedAsTheSealedBytesAndAsATable) {
   const std::string pdf = (sample.folder() / "record.pdf").string();
   place.savePdf({pdf, PageSize::Letter});
   EXPECT_THAT(test::need(readFile(pdf)), AllOf(StartsWith("%PDF-"), HasSubstr("torque-record.json")));
+  EXPECT_THAT(said(place).toStdString(), HasSubstr("Every byte of it is signed"));
+  EXPECT_EQ(readPdfSeal(test::need(readFile(pdf)), workspace.shop().identity().key).state,
+            PdfState::AsGivenOut);
   place.savePdf({"/no/such/folder/record.pdf", PageSize::A4});
   EXPECT_THAT(said(place).toStdString(), HasSubstr("/no/such/folder/record.pdf"));
   place.saveJson(QStringLiteral("/no/such/folder/record.json"));
   EXPECT_THAT(said(place).toStdString(), HasSubstr("/no/such/folder/record.json"));
+}
+
+TEST_F(Records, GoOutUnsignedAndSaySoWhereTheKeyIsNotAtHand) {
+  sealed();
+  open();
+  Settings().setKeyFile(toQt((sample.folder() / "no such key").string()));
+  RecordsPlace place(workspace, navigator);
+  const std::string pdf = (sample.folder() / "record.pdf").string();
+  place.savePdf({pdf, PageSize::A4});
+  EXPECT_THAT(said(place).toStdString(), HasSubstr("Its pages are not signed, only the data inside is."));
+  EXPECT_EQ(readPdfSeal(test::need(readFile(pdf)), workspace.shop().identity().key).state,
+            PdfState::Unsigned);
+}
+
+TEST_F(Records, ThatDoNotVerifyLeaveOnlyAsPagesThatSaySo) {
+  const Id job = sealed();
+  sqlInShop("DROP TRIGGER record_no_update");
+  sqlInShop("UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), 'S-100', 'S-101') AS BLOB)");
+  open();
+  RecordsPlace place(workspace, navigator);
+  EXPECT_FALSE(offers(place, "markedPdfButton"));
+  const std::string out = (sample.folder() / "out").string();
+  const auto refused = [&] {
+    EXPECT_THAT(said(place).toStdString(),
+                AllOf(StartsWith("Nothing was saved."), HasSubstr("first bad entry")));
+    EXPECT_TRUE(offers(place, "markedPdfButton"));
+    EXPECT_FALSE(std::filesystem::exists(out));
+  };
+  place.saveJson(toQt(out));
+  refused();
+  place.saveCsv(toQt(out));
+  refused();
+  place.savePdf({out, PageSize::A4});
+  refused();
+  showAll(place, QStringLiteral("records_unsound"));
+  place.saveMarkedPdf({out, PageSize::A4});
+  EXPECT_THAT(said(place).toStdString(), HasSubstr("Every page says that it does not verify"));
+  EXPECT_EQ(readPdfSeal(test::need(readFile(out)), workspace.shop().identity().key).state,
+            PdfState::Unsigned);
+  EXPECT_EQ(test::need(workspace.shop().findJobs({})).rows.front().job, job);
+}
+
+TEST_F(Records, WithAnAddendumOfAnotherRecordDoNotLeave) {
+  const Id first = sealed(), second = sealed();
+  test::need(sample->records().addAddendum(first, "wim", test::kPin, "The serial is S-101.", sample.key()));
+  sqlInShop("DROP TRIGGER addendum_no_update");
+  sqlInShop("UPDATE addendum SET job = '" + second.text() + "'");
+  open();
+  RecordsPlace place(workspace, navigator);
+  navigator.openRecord(second);
+  place.saveCsv(toQt((sample.folder() / "out").string()));
+  EXPECT_THAT(said(place).toStdString(),
+              HasSubstr("The first bad addendum is 1: it does not belong to this record"));
+  press(place, "verifyButton");
+  EXPECT_THAT(said(place).toStdString(), HasSubstr("The first bad addendum is 1"));
+}
+
+TEST_F(Records, AreNotSavedOntoTheShopOrItsKey) {
+  sealed();
+  open();
+  RecordsPlace place(workspace, navigator);
+  const std::string key = (sample.folder() / "secret-key").string(), before = test::need(readFile(key));
+  for (const std::string& path : {sample.file().string(), sample.file().string() + "-wal", key}) {
+    place.saveJson(toQt(path));
+    EXPECT_THAT(said(place).toStdString(), HasSubstr("nothing was replaced")) << path;
+    place.savePdf({path, PageSize::A4});
+    EXPECT_THAT(said(place).toStdString(), HasSubstr("nothing was replaced")) << path;
+  }
+  EXPECT_EQ(test::need(readFile(key)), before);
+  EXPECT_TRUE(workspace.shop().findJobs({}).has_value());
 }
 
 TEST_F(Records, CanBeLookedAt) {

@@ -32,8 +32,11 @@ class UnkeptCourse final : public Course {
   bool stateAs(const QString& sign, const QString&, Body body) override {
     return settled(m_bench.say(fromQt(sign), std::move(body)));
   }
-  bool stateAllowed(const QString&, const QString&, Body body) override { return state(std::move(body)); }
-  bool resume(const QString&, Resumed resumed) override { return state(resumed); }
+  bool stateAllowed(const GivenWord&, Body body) override { return state(std::move(body)); }
+  bool resume(const QString&, const QString&, Resumed resumed) override {
+    const bool isSignedInAgain = state(SignedIn{});
+    return isSignedInAgain && state(resumed);
+  }
 
   bool m_overruled = false, m_signedIn = true;
 

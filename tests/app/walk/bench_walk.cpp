@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 
 #include "app/common/wording.h"
 
@@ -104,6 +105,7 @@ void BenchWalk::walkJob(const QString& sheet) {
   }
   ASSERT_TRUE(job().finished) << "stuck at " << fromQt(nameOfStage(stage()));
   look(QStringLiteral("finished"));
+  type("pinField", QStringLiteral("2468"));
   press("sealButton");
   if (m_seen.insert(QStringLiteral("sealed")).second)
     m_walk.look(QStringLiteral("records"), QStringLiteral("just sealed"));
@@ -112,19 +114,27 @@ void BenchWalk::walkJob(const QString& sheet) {
 
 /// With a wrong PIN, then seeing another setting, then as it is.
 void BenchWalk::beWitness() {
-  const auto& set = job().steps[next(job()).step].tightening.set;
-  const QString setting = set ? toQt(set->setting.digits) : QString();
+  const ToolSet* set = job().steps[next(job()).step].tightening.set();
+  const auto withUnit = [&](const QString& digits) {
+    return QStringLiteral("%1 %2").arg(digits, toQt(set->setting.unit->symbol));
+  };
+  const QString setting = set != nullptr ? withUnit(toQt(set->setting.digits)) : QString();
+  const QString count = QString::number(job().sheet.joints.front().order.size());
   const auto fill = [&](const char* pin, const QString& seen) {
     type("signField", QStringLiteral("tomas"));
     type("pinField", QLatin1String(pin));
-    if (set) type("toolField", toQt(set->tool));
+    press("watchedButton");
+    for (auto* so : m_bench.findChildren<QPushButton*>(QRegularExpression(QStringLiteral("^soButton"))))
+      if (so->isVisible()) so->click();
+    if (set != nullptr) type("toolField", toQt(set->tool));
     type("settingField", seen);
+    type("countField", count);
   };
   fill("0000", setting);
   press("mainButton");
   look(nameOfStage(stage()) + QStringLiteral(", refused"));
-  if (set && !m_seen.contains(QStringLiteral("second person sees otherwise"))) {
-    fill("3579", QStringLiteral("56"));
+  if (set != nullptr && !m_seen.contains(QStringLiteral("second person sees otherwise"))) {
+    fill("3579", withUnit(QStringLiteral("56")));
     press("mainButton");
     look(QStringLiteral("second person sees otherwise"));
   }

@@ -101,7 +101,7 @@ TEST_P(WalkTest, AnEmptyShop) {
 }
 
 TEST_P(WalkTest, TheDemoShop) {
-  test::need(playDemo(folder.path().string()));
+  test::need(playDemo(folder.path().string(), Existing::Kept));
   Settings().setKeyFile(QString());
   test::need(workspace.openShop(toQt(folder.path().string() + "/demo.shop")));
   addSheets();

@@ -1,5 +1,6 @@
 #include "core/joint/resistance.h"
 
+#include <limits>
 #include <gtest/gtest.h>
 
 #include "core/joint/long_form.h"
@@ -27,7 +28,7 @@ TEST(NutFactor, RefusesWhatCannotBe) {
             "torque: -1\u202fN·m is negative; give zero or more.");
   EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(10), 0, m6)),
             "nut factor: 0 is out of range; a nut factor lies above 0 and up to 1, for example 0.2.");
-  EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(double{NAN}), 0.2, m6)),
+  EXPECT_EQ(refusal(loadByNutFactor(newtonMetres(std::numeric_limits<double>::quiet_NaN()), 0.2, m6)),
             "torque: this is not a number; give a finite number.");
   EXPECT_EQ(
       refusal(loadByNutFactor(newtonMetres(4000), 0.2, m6)),

@@ -18,7 +18,7 @@ namespace {
 
 using namespace testing_joint;
 
-const JointStiffness kJoint{newtonsPerMetre(4e8), newtonsPerMetre(1.2e9)};
+const JointStiffness kFlange{newtonsPerMetre(4e8), newtonsPerMetre(1.2e9)};
 
 /// Cancellation in 1 − a/a_hi makes the band's relative spreads the least exact of what is shown.
 constexpr double kBandTolerance = 2e-4;
@@ -85,12 +85,12 @@ TEST(Working, OfElasticityCanBeRecomputed) {
                          .working);
   expectRecomputable(
       memberStiffness(kSteelFit, gigapascals(207), millimetres(12), millimetres(45)).value().working);
-  expectRecomputable(jointConstant(kJoint.bolt, kJoint.members).value().working);
-  expectRecomputable(angleAfterSnug(kilonewtons(40), kilonewtons(5), kJoint, thread("M12")).value().working);
-  expectRecomputable(loadAfterAngle(degrees(60), kilonewtons(5), kJoint, thread("M12")).value().working);
+  expectRecomputable(jointConstant(kFlange.bolt, kFlange.members).value().working);
+  expectRecomputable(angleAfterSnug(kilonewtons(40), kilonewtons(5), kFlange, thread("M12")).value().working);
+  expectRecomputable(loadAfterAngle(degrees(60), kilonewtons(5), kFlange, thread("M12")).value().working);
   expectRecomputable(embedding(Roughness::Coarse, LoadKind::Shear, 2, 3).value().working);
-  expectRecomputable(embeddingLoss(millimetres(0.011), kJoint).value().working);
-  expectRecomputable(thermalChange(millimetres(40), TemperatureDifference::si(60), {11.5e-6, 23e-6}, kJoint)
+  expectRecomputable(embeddingLoss(millimetres(0.011), kFlange).value().working);
+  expectRecomputable(thermalChange(millimetres(40), TemperatureDifference::si(60), {11.5e-6, 23e-6}, kFlange)
                          .value()
                          .working);
 }

@@ -63,6 +63,30 @@ const Case kCases[] = {
     {"NoModel", "heading-missing", Severity::Blocking, "model", [](Sheet& s, Shop&) { s.model.clear(); }},
     {"NoSerials", "heading-missing", Severity::Warning, "serials",
      [](Sheet& s, Shop&) { s.serials.clear(); }},
+    {"SerialsInWords", "serials-not-read", Severity::Warning, "serials",
+     [](Sheet& s, Shop&) { s.serials = "see bulletin 7-31"; }},
+    {"SerialsTwice", "serials-disagree", Severity::Blocking, "serial_ranges",
+     [](Sheet& s, Shop&) {
+       s.serials = "100 to 480", s.serialRanges = {{"100", "470"}};
+     }},
+    {"TorqueAndAngle", "method-not-done", Severity::Blocking, "specifications[0].method",
+     [](Sheet& s, Shop&) { specification(s).method = Method::TorqueAndAngle; }},
+    {"StrayAngle", "method-not-done", Severity::Blocking, "specifications[0].angle",
+     [](Sheet& s, Shop&) {
+       specification(s).angle = StatedAngle{"90", &kDegree};
+     }},
+    {"RetorqueThatNobodyCalls", "retorque-not-called", Severity::Warning, "joints[0].passes.retorque",
+     [](Sheet& s, Shop&) { s.joints[0].passes.retorque = Retorque{}; }},
+    {"InjuryUnwatched", "injury-without-hold", Severity::Warning, "steps[1].hold",
+     [](Sheet& s, Shop&) { s.joints[0].ifItLetsGo = IfItLetsGo::Injury; }},
+    {"FourHolds", "many-holds", Severity::Note, "steps",
+     [](Sheet& s, Shop&) {
+       s.steps[1].hold = HoldDemand{Witness::Watched, {"marks"}, {}};
+       while (s.steps.size() < 6) {
+         s.steps.push_back(s.steps[1]);
+         s.steps.back().id = "s" + std::to_string(s.steps.size());
+       }
+     }},
     {"ApprovedByAuthor", "approver-is-author", Severity::Blocking, "author",
      [](Sheet&, Shop& shop) { shop.approver = "ines"; }},
     {"AloneInTheShop", "not-independent", Severity::Warning, "author",
@@ -239,6 +263,14 @@ TEST(ReviewOfASoundSheet, IsSilentOnWhatOnlyLooksWrong) {
 
 TEST(ReviewOfASoundSheet, DoesNotMissToolsWhereNoShopIsOpen) {
   EXPECT_EQ(told(review(smallSheet(), {shippedCatalogue(), std::nullopt, "", false})), "");
+}
+
+TEST(ReviewOfASoundSheet, IsSilentOnRangesThatAgreeAndHoldsThatAreFew) {
+  Sheet sheet = smallSheet();
+  sheet.serials = "100 to 480, 500", sheet.serialRanges = {{"500", "500"}, {"0100", "480"}};
+  sheet.joints[0].ifItLetsGo = IfItLetsGo::Injury;
+  sheet.steps[1].hold = HoldDemand{Witness::Watched, {"setting"}, {}};
+  EXPECT_EQ(told(Shop().review(sheet)), "");
 }
 
 class ShippedSheetReview : public testing::TestWithParam<std::string_view> {};

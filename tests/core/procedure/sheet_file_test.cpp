@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "core/base/json.h"
+#include "core/procedure/words.h"
 #include "tests/core/procedure/sheets.h"
 #include "tests/support/matchers.h"
 
@@ -42,6 +43,16 @@ TEST(SheetFile, ComputesTheOrderThatItsRuleGives) {
   const Sheet sheet =
       sheetFrom(replaced(smallSheetText(), R"("order": ["1", "3", "2", "4"])", R"("rule": "star")"));
   EXPECT_THAT(sheet.joints[0].order, ElementsAre("1", "3", "2", "4"));
+}
+
+TEST(SheetFile, SaysWhatFollowsIfAJointLetsGo) {
+  EXPECT_EQ(smallSheet().joints[0].ifItLetsGo, IfItLetsGo::Leak);
+  for (const char* word : {"nuisance", "leak", "damage", "injury"}) {
+    const Sheet sheet = sheetFrom(replaced(smallSheetText(), R"("passes")",
+                                           R"("if_it_lets_go": ")" + std::string(word) + R"(", "passes")"));
+    EXPECT_EQ(sheet.joints[0].ifItLetsGo, *fromWord<IfItLetsGo>(word));
+    EXPECT_EQ(sheetFrom(writeSheet(sheet)), sheet);
+  }
 }
 
 TEST(SheetFile, KeepsLayoutsInTheirOwnUnit) {

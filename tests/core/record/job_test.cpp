@@ -2,13 +2,15 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
+#include "core/record/verify.h"
 #include "tests/support/sample_job.h"
 
 namespace cw {
 namespace {
 
-using test::Bench;
-using test::inLbf;
+using namespace test;
 
 std::string refusal(const Result<void>& said) {
   return said ? "allowed" : sentence(said.error());
@@ -28,7 +30,9 @@ TEST(Job, IsTheFoldOfItsEntries) {
   for (const Kept& kept : bench.job().entries) {
     const auto read = entryFromJson(*parseJson(canonical(entryToJson(kept.entry))), "entry");
     ASSERT_TRUE(read.has_value()) << sentence(read.error());
-    apply(again, *read);
+    auto judged = judge(again, *read, From::Chain);
+    ASSERT_TRUE(judged.has_value()) << sentence(judged.error());
+    apply(again, *std::move(judged));
   }
   EXPECT_EQ(again.head, bench.job().head);
   EXPECT_EQ(next(again), next(bench.job()));
@@ -49,16 +53,15 @@ TEST(Job, KeepsTheOrderOfPositions) {
   ASSERT_EQ(bench.workThrough("s4"), "");
   ASSERT_TRUE(bench.say(HandStarted{"s5", 4, {}}));
   ASSERT_TRUE(bench.say(ConditionConfirmed{"s5", "dry"}));
-  ASSERT_TRUE(bench.say(ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}));
-  EXPECT_NE(refusal(bench.say(PassCounted{"s5", 1, 3})).find("all 4 are to be done"), std::string::npos);
-  ASSERT_TRUE(bench.say(PassCounted{"s5", 1, 4}));
-  ASSERT_TRUE(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}));
+  ASSERT_TRUE(bench.say(toolSet("s5", "T-07", inLbf("33"))));
+  EXPECT_NE(refusal(bench.say(counted("s5", 3))).find("all 4 are to be done"), std::string::npos);
+  ASSERT_TRUE(bench.say(counted("s5", 4)));
+  ASSERT_TRUE(bench.say(toolSet("s5", "T-07", inLbf("65"))));
   Tightened pulled;
   pulled.position = "1";
   EXPECT_NE(refusal(bench.say(pulled)).find("have the second person look"), std::string::npos);
   ASSERT_TRUE(bench.say("otto", SignedIn{}));
-  ASSERT_TRUE(
-      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  ASSERT_TRUE(bench.say("otto", settingSeen("T-07", inLbf("65"))));
   ASSERT_TRUE(bench.say(pulled));
   EXPECT_NE(refusal(bench.say(pulled)).find("tightened already"), std::string::npos);
   pulled.position = "2";
@@ -70,18 +73,14 @@ TEST(Job, KeepsTheOrderOfPositions) {
 TEST(Job, AMismatchedSecondEntryKeepsTheHoldShut) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s4"), "");
-  for (Body body :
-       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
-                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
-                         ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
+  for (Body body : std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                                     toolSet("s5", "T-07", inLbf("33")), counted("s5", 4),
+                                     toolSet("s5", "T-07", inLbf("65"))})
     ASSERT_TRUE(bench.say(body));
-  EXPECT_NE(
-      refusal(bench.say(Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}))
-          .find("cannot be the second person"),
-      std::string::npos);
+  EXPECT_NE(refusal(bench.say(settingSeen("T-07", inLbf("65")))).find("cannot be the second person"),
+            std::string::npos);
   ASSERT_TRUE(bench.say("otto", SignedIn{}));
-  ASSERT_TRUE(
-      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("56"), {}, true}));
+  ASSERT_TRUE(bench.say("otto", settingSeen("T-07", inLbf("56"))));
   EXPECT_EQ(next(bench.job()).stage, Stage::WitnessBeforeFinal);
 }
 
@@ -112,14 +111,12 @@ TEST(Job, TakingApartAsksForTheSingleUsePartAnew) {
 TEST(Job, ReadingsAreJudgedOnTheScaleInUse) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s4"), "");
-  for (Body body :
-       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
-                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
-                         ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
+  for (Body body : std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                                     toolSet("s5", "T-07", inLbf("33")), counted("s5", 4),
+                                     toolSet("s5", "T-07", inLbf("65"))})
     ASSERT_TRUE(bench.say(body));
   ASSERT_TRUE(bench.say("otto", SignedIn{}));
-  ASSERT_TRUE(
-      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  ASSERT_TRUE(bench.say("otto", settingSeen("T-07", inLbf("65"))));
   Tightened pulled;
   pulled.position = "1";
   pulled.known = Known::Read;
@@ -139,8 +136,7 @@ TEST(Job, ReadingsAreJudgedOnTheScaleInUse) {
 /// The second person, then every position of the final pass.
 void pullAll(Bench& bench) {
   ASSERT_TRUE(bench.say("otto", SignedIn{}));
-  ASSERT_TRUE(
-      bench.say("otto", Witnessed{"s5", Manner::Independent, {"setting"}, "T-07", inLbf("65"), {}, true}));
+  ASSERT_TRUE(bench.say("otto", settingSeen("T-07", inLbf("65"))));
   for (const char* position : {"1", "3", "2", "4"}) {
     Tightened pulled;
     pulled.position = position;
@@ -152,15 +148,14 @@ TEST(Job, ACheckPassThatNeverSettlesStops) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s4"), "");
   ASSERT_EQ(bench.workThrough("s4") == "", false);  // nothing of it can be said twice
-  for (Body body :
-       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
-                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4},
-                         ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}})
+  for (Body body : std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                                     toolSet("s5", "T-07", inLbf("33")), counted("s5", 4),
+                                     toolSet("s5", "T-07", inLbf("65"))})
     ASSERT_TRUE(bench.say(body));
   pullAll(bench);
-  ASSERT_TRUE(bench.say(CheckPassMade{"s5", 1, {"1"}}));
-  ASSERT_TRUE(bench.say(CheckPassMade{"s5", 2, {"1"}}));
-  EXPECT_NE(refusal(bench.say(CheckPassMade{"s5", 3, {}})).find("stop: find the cause"), std::string::npos);
+  ASSERT_TRUE(bench.say(checkPass("s5", {"1"})));
+  ASSERT_TRUE(bench.say(checkPass("s5", {"1"})));
+  EXPECT_NE(refusal(bench.say(checkPass("s5", {}))).find("stop: find the cause"), std::string::npos);
 }
 
 Sheet withGaps(std::vector<std::size_t> afterPasses, bool checkPass) {
@@ -171,18 +166,11 @@ Sheet withGaps(std::vector<std::size_t> afterPasses, bool checkPass) {
   return sheet;
 }
 
-GapsRead gapsOf(const std::vector<const char*>& millimetres) {
-  GapsRead out;
-  for (const char* each : millimetres) out.gaps.push_back({each, &kMillimetre});
-  return out;
-}
-
 /// Up to the moment after the first pass.
 void countFirstPass(Bench& bench) {
   ASSERT_EQ(bench.workThrough("s4"), "");
-  for (Body body :
-       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
-                         ToolSet{"s5", 1, "T-07", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4}})
+  for (Body body : std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                                     toolSet("s5", "T-07", inLbf("33")), counted("s5", 4)})
     ASSERT_TRUE(bench.say(body));
 }
 
@@ -190,7 +178,7 @@ TEST(Job, ReadsTheGapsBetweenPassesUntilTheyAreEven) {
   Bench bench(withGaps({1}, true));
   countFirstPass(bench);
   EXPECT_EQ(next(bench.job()), (Next{Stage::ReadGaps, 4, 1, {}, 0}));
-  EXPECT_NE(refusal(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""})).find("measure the gap"),
+  EXPECT_NE(refusal(bench.say(toolSet("s5", "T-07", inLbf("65")))).find("measure the gap"),
             std::string::npos);
   EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1"}))).find("the sheet asks for 4"), std::string::npos);
   EXPECT_NE(refusal(bench.say(gapsOf({"1", "1.2", "1.1", "250"}))).find("is no gap"), std::string::npos);
@@ -213,16 +201,38 @@ TEST(Job, GoesOnWithUnevenFacesByALeadsWordOnly) {
   uneven.allowedBy = "otto", uneven.reason = "the flange is bent";
   EXPECT_NE(refusal(bench.say(uneven)).find("no shop lead"), std::string::npos);
   uneven.allowedBy = "lena", uneven.reason = " ";
-  EXPECT_NE(refusal(bench.say(uneven)).find("a reason is missing"), std::string::npos);
+  EXPECT_NE(refusal(bench.say(uneven)).find("are let be for a reason"), std::string::npos);
   uneven.reason = "the flange is bent";
   ASSERT_TRUE(bench.say(uneven));
   EXPECT_EQ(next(bench.job()).stage, Stage::SetTool);
+  EXPECT_EQ(namedIn(*bench.job().last()).people, (std::set<std::string>{"lena", "mira"}));
+}
+
+TEST(Job, WithGapsThatALeadLetBeIsSealedAndNamesTheLead) {
+  Bench bench(withGaps({1}, true));
+  countFirstPass(bench);
+  GapsRead uneven = gapsOf({"1", "1", "2", "1"});
+  uneven.allowedBy = "lena", uneven.reason = "the flange is bent";
+  ASSERT_TRUE(bench.say(uneven));
+  ASSERT_TRUE(bench.say(toolSet("s5", "T-07", inLbf("65"))));
+  pullAll(bench);
+  ASSERT_TRUE(bench.say(checkPass("s5", {})));
+  ASSERT_TRUE(bench.say("otto", marksSeen()));
+  EXPECT_EQ(refusal(bench.say(Finished{})), "allowed");
+  const SecretKey key = makeKey();
+  const auto sealed = sealRecord(bench.job(), bench.context(), key);
+  ASSERT_TRUE(sealed) << sentence(sealed.error());
+  EXPECT_TRUE(verifyRecord(*sealed, publicOf(key)).good());
+  const auto record = readRecord(*sealed);
+  ASSERT_TRUE(record);
+  EXPECT_TRUE(std::any_of(record->people.begin(), record->people.end(),
+                          [](const Person& person) { return person.name == "Lena Fjord"; }));
 }
 
 TEST(Job, IsNotThroughBeforeTheLastGapsAreRead) {
   Bench bench(withGaps({2}, false));
   countFirstPass(bench);
-  ASSERT_TRUE(bench.say(ToolSet{"s5", 2, "T-07", inLbf("65"), {}, "", ""}));
+  ASSERT_TRUE(bench.say(toolSet("s5", "T-07", inLbf("65"))));
   pullAll(bench);
   EXPECT_EQ(next(bench.job()), (Next{Stage::ReadGaps, 4, 2, {}, 0}));
   ASSERT_TRUE(bench.say(gapsOf({"0", "0", "0", "0"})));
@@ -232,39 +242,35 @@ TEST(Job, IsNotThroughBeforeTheLastGapsAreRead) {
 TEST(Job, RefusesAToolThatIsUnfitUnlessALeadAllowsIt) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s4"), "");
-  for (Body body :
-       std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
-                         ToolSet{"s5", 1, "T-08", inLbf("33"), {}, "", ""}, PassCounted{"s5", 1, 4}})
+  for (Body body : std::vector<Body>{HandStarted{"s5", 4, {}}, ConditionConfirmed{"s5", "dry"},
+                                     toolSet("s5", "T-08", inLbf("33")), counted("s5", 4)})
     ASSERT_TRUE(bench.say(body));  // an early pass needs range and unit only
-  EXPECT_NE(refusal(bench.say(ToolSet{"s5", 2, "T-99", inLbf("65"), {}, "", ""})).find("no tool “T-99”"),
+  EXPECT_NE(refusal(bench.say(toolSet("s5", "T-99", inLbf("65")))).find("no tool “T-99”"), std::string::npos);
+  EXPECT_NE(refusal(bench.say(toolSet("s5", "T-08", inLbf("65")))).find("ran out on 2026-02-01"),
             std::string::npos);
-  EXPECT_NE(
-      refusal(bench.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "", ""})).find("ran out on 2026-02-01"),
-      std::string::npos);
-  EXPECT_NE(
-      refusal(bench.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "otto", "only one"})).find("no shop lead"),
-      std::string::npos);
-  EXPECT_NE(
-      refusal(bench.say(ToolSet{"s5", 2, "T-07", inLbf("56"), {}, "", ""})).find("not the specified torque"),
-      std::string::npos);
-  EXPECT_EQ(
-      refusal(bench.say(ToolSet{"s5", 2, "T-08", inLbf("65"), {}, "lena", "checked on the tester today"})),
-      "allowed");
+  EXPECT_NE(refusal(bench.say(allowedTool(toolSet("s5", "T-08", inLbf("65")), "otto", "only one")))
+                .find("no shop lead"),
+            std::string::npos);
+  EXPECT_NE(refusal(bench.say(toolSet("s5", "T-07", inLbf("56")))).find("not the specified torque"),
+            std::string::npos);
+  const ToolSet checked =
+      allowedTool(toolSet("s5", "T-08", inLbf("65")), "lena", "checked on the tester today");
+  EXPECT_NE(refusal(bench.say(checked)).find("must say so in person"), std::string::npos);
+  Draft phoned = bench.draftOf("mira", checked);
+  phoned.byPhone = true;
+  EXPECT_NE(refusal(bench.say(phoned)).find("must say so in person"), std::string::npos);
+  EXPECT_EQ(refusal(bench.say(bench.draftOf("mira", checked), {"lena"})), "allowed");
 }
 
 TEST(Job, CorrectionsKeepBothValues) {
   Bench bench;
   ASSERT_EQ(bench.workThrough("s3"), "");
   const int of = bench.job().count();
-  Corrected correction;
-  correction.of = of;
-  correction.reason = "misread the dial";
-  correction.now = bodyToJson(Measured{"s3", "0.25", "mm", ""});
-  ASSERT_EQ(refusal(bench.say(correction)), "allowed");
+  ASSERT_EQ(refusal(bench.say(correction(of, "value", "0.25", "misread the dial"))), "allowed");
   EXPECT_EQ(bench.job().entries[static_cast<std::size_t>(of - 1)].correctedBy, of + 1);
   EXPECT_EQ(next(bench.job()).stage, Stage::Measure);  // 0.25 is out of limits: the step is open again
-  correction.now = bodyToJson(Measured{"s2", "0.25", "mm", ""});
-  EXPECT_NE(refusal(bench.say(correction)), "allowed");
+  EXPECT_EQ(std::get<Measured>(bench.job().kept(of).entry.body).value, "0.05");
+  EXPECT_EQ(std::get<Measured>(bench.job().kept(of).body()).value, "0.25");
 }
 
 TEST(Job, AnApprenticeNamesASupervisor) {

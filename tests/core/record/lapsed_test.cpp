@@ -16,7 +16,7 @@ class Lapsed : public testing::Test {
     ASSERT_EQ(bench.workThrough("s4"), "");
     ASSERT_TRUE(bench.say(HandStarted{"s5", 4, {}}));
     ASSERT_TRUE(bench.say(ConditionConfirmed{"s5", "dry"}));
-    ASSERT_TRUE(bench.say(ToolSet{"s5", 1, "T-07", test::inLbf("33"), {}, "", ""}));
+    ASSERT_TRUE(bench.say(test::toolSet("s5", "T-07", test::inLbf("33"))));
     ASSERT_TRUE(bench.say(Paused{"gasket torn", true, "a gasket", "drained"}));
   }
   std::vector<std::string> by(const char* when) {

@@ -22,6 +22,25 @@ def sha256(data):
     return hashlib.sha256(data).digest()
 
 
+def members(record):
+    """What version 1, the trial, and version 2 hold beside the common members."""
+    problems = []
+    own, other = (("people", "tools"), ("sealed_by",)) if record["version"] == 1 else (("sealed_by",), ("people", "tools"))
+    problems += [f"no {name}" for name in own if name not in record]
+    problems += [f"{name} is of another version" for name in other if name in record]
+    for row in record["entries"]:
+        entry = row["entry"]
+        if record["version"] == 1:
+            if entry["v"] != 1 or "vouched" in entry:
+                problems.append(f"entry {entry['seq']} is of another version")
+            continue
+        named = {entry["entered_by"]} | {doer["person"] for doer in entry["by"]} | {entry.get("supervisor", "")} - {""}
+        vouched = [voucher["person"] for voucher in entry["vouched"]]
+        if vouched != sorted(set(vouched)) or not named <= set(vouched):
+            problems.append(f"entry {entry['seq']} does not say how everybody vouches")
+    return problems
+
+
 def verify(data, public):
     record = json.loads(data)
     problems = []
@@ -47,7 +66,7 @@ def verify(data, public):
             problems.append("wrong head")
     if record["count"] != len(record["entries"]):
         problems.append("wrong count")
-    return problems
+    return problems + members(record)
 
 
 def main():

@@ -19,6 +19,10 @@ FAULTS = {
     "two shapes": lambda sheet: sheet["joints"][0]["layout"].update(line={"count": 4, "spacing": "1"}),
     "stranger in a circle": lambda sheet: sheet["joints"][0]["layout"]["circle"].update(tilt="1"),
     "neither rule nor order": lambda sheet: sheet["joints"][0].pop("order"),
+    "serial range without ends": lambda sheet: sheet.update(serial_ranges=[{}]),
+    "serial range of words": lambda sheet: sheet.update(serial_ranges=[{"from": "first"}]),
+    "stranger in a serial range": lambda sheet: sheet.update(serial_ranges=[{"from": "1", "until": "2"}]),
+    "no such consequence": lambda sheet: sheet["joints"][0].update(if_it_lets_go="boredom"),
     "numbers in an order": lambda sheet: sheet["joints"][0].update(order=[1, 3, 2, 4]),
 }
 
