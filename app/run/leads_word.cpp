@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/common/wording.h"
 #include "app/look/labels.h"
@@ -17,7 +18,9 @@ LeadsWord::LeadsWord(const Labels& labels, double textHeight, QWidget* parent) :
   column->setSpacing(8);
   m_lead = addField(*column, labels.lead, QStringLiteral("leadField"), textHeight);
   m_byPhone = touchCheck(tr("Said so by phone"), QStringLiteral("byPhoneCheck"));
+  column->addSpacing(std::max(0, touchGap(*this) - column->spacing()));
   column->addWidget(m_byPhone);
+  column->addSpacing(std::max(0, touchGap(*this) - column->spacing()));
   m_unconfirmed = textLabel({}, fontOfHeight(bench::kLabelHeight, this), QPalette::PlaceholderText);
   m_unconfirmed->setObjectName(QStringLiteral("unconfirmedText"));
   column->addWidget(m_unconfirmed);

@@ -108,6 +108,13 @@ void WitnessPanel::present(const BenchView& view) {
   m_asksCount = wants("count");
   for (const std::string& item : m_what)
     if (item != "setting" && item != "count") ask(item);
+  // Answers are made anew each time, after the fields that stand below them.
+  QWidget* before = m_manner->button(kIndependent);
+  for (const auto& question : m_questions)
+    for (QAbstractButton* answer : question.answer->buttons()) {
+      QWidget::setTabOrder(before, answer);
+      before = answer;
+    }
   for (QLineEdit* field : {m_sign, m_pin, m_tool, m_setting, m_count}) field->clear();
   if (m_alone) m_sign->setText(toQt(view.worker));
   for (QLineEdit* field : {m_tool, m_setting}) setShown(field, m_asksSetting);

@@ -183,7 +183,9 @@ inline void playBeforeTheFinalPass(PlayedJob& job) {
 
 /// The final pass with a wrench that is dropped in it, and all that can follow.
 inline void playFromTheFinalPass(PlayedJob& job) {
-  job.say(allowedTool(toolSet("s5", "T-08", inLbf("65")), "lena", "the other wrench is away"));
+  job.say(job.bench.draftOf(
+              "mira", allowedTool(toolSet("s5", "T-08", inLbf("65")), "lena", "the other wrench is away")),
+          {"lena"});
   job.say("otto", SignedIn{});
   Witnessed differs = wholeLook("T-08", "65", 3);
   differs.what = {"setting"}, differs.notSo = {"count"};
