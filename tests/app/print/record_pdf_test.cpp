@@ -60,7 +60,7 @@ TEST(RecordPdf, CarriesHeadHashCountNoticeAndNumberOnEveryPage) {
 TEST(RecordPdf, FirstPageIsTheSummaryWithExceptionsBeforeAnythingElse) {
   const ReadPdf pdf(printed(eventful()).pdf);
   const std::string& first = pdf.pages().front();
-  const std::size_t outcome = first.find("Complete, with"), exceptions = first.find("Exceptions"),
+  const std::size_t outcome = first.find("Not complete:"), exceptions = first.find("Exceptions"),
                     joints = first.find("Joints"), people = first.find("People");
   ASSERT_NE(people, std::string::npos);
   EXPECT_LT(outcome, exceptions);
